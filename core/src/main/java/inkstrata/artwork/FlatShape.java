@@ -1,0 +1,35 @@
+package inkstrata.artwork;
+
+import inkstrata.colour.Rgb;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One filled area of plain colour; a stroke, a marker or a letter is a shape of its own.
+ *
+ * @param area what it covers before clipping, in millimetres
+ * @param colour its paint
+ * @param opacity of this paint alone, more than 0 and at most 1
+ * @param group the innermost group that shines through as a whole, if any
+ * @param clips it shows only where all of them let it
+ * @param source the element it came from
+ */
+public record FlatShape(
+        Area area, Rgb colour, double opacity, Optional<TranslucentGroup> group, List<Clip> clips, Source source) {
+    public FlatShape {
+        clips = List.copyOf(clips);
+        if (!(opacity > 0 && opacity <= 1)) {
+            throw new IllegalArgumentException("opacity " + opacity + " is outside 0 (not included) to 1");
+        }
+    }
+
+    /** An opaque shape without clips. */
+    public static FlatShape opaque(Area area, Rgb colour, Source source) {
+        return new FlatShape(area, colour, 1, Optional.empty(), List.of(), source);
+    }
+
+    /** Whether what lies beneath it is hidden. */
+    public boolean isOpaque() {
+        return opacity == 1 && group.isEmpty();
+    }
+}

@@ -1,0 +1,14 @@
+package inkstrata.artwork.svg;
+
+import java.util.OptionalDouble;
+
+/**
+ * What the person at the counter says about a file that the file does not say itself.
+ *
+ * @param widthMm the picture's true width; overrides what the file says
+ * @param unitsPerInch how many user units make an inch where the file gives no unit; 96 is CSS's answer
+ * @param leaveOut go on without elements that no film can hold, with a note on each, instead of refusing the file
+ */
+public record ReadOptions(OptionalDouble widthMm, OptionalDouble unitsPerInch, boolean leaveOut) {
+    public static final ReadOptions DEFAULT = new ReadOptions(OptionalDouble.empty(), OptionalDouble.empty(), false);
+}

@@ -1,0 +1,24 @@
+package inkstrata.plan;
+
+import inkstrata.colour.Rgb;
+import java.util.Optional;
+
+/**
+ * One mixed ink.
+ *
+ * @param name unique in the plan
+ * @param swatch its colour over white
+ * @param hiding contrast ratio (ISO 6504-3), 0 clear to 1 opaque
+ * @param mesh the cloth it is printed through, if the job says so
+ * @param key whether the job names it the key
+ */
+public record Ink(String name, Rgb swatch, double hiding, Optional<Mesh> mesh, boolean key) {
+    public Ink {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("an ink needs a name");
+        }
+        if (!(hiding >= 0 && hiding <= 1)) {
+            throw new IllegalArgumentException("hiding " + hiding + " is outside 0 (clear) to 1 (opaque)");
+        }
+    }
+}

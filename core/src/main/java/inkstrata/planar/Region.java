@@ -1,0 +1,33 @@
+package inkstrata.planar;
+
+import java.util.List;
+
+/** Where something prints: polygons with holes on the grid, none overlapping another. */
+public final class Region {
+    public static final Region EMPTY = new Region(List.of());
+
+    private final List<Polygon> polygons;
+
+    Region(List<Polygon> polygons) {
+        this.polygons = List.copyOf(polygons);
+    }
+
+    /** One piece: a shell and the holes in it. */
+    public record Polygon(Ring shell, List<Ring> holes) {
+        public Polygon {
+            holes = List.copyOf(holes);
+        }
+    }
+
+    public List<Polygon> polygons() {
+        return polygons;
+    }
+
+    public boolean isEmpty() {
+        return polygons.isEmpty();
+    }
+
+    public double areaMm2() {
+        throw new UnsupportedOperationException();
+    }
+}

@@ -1,0 +1,104 @@
+package inkstrata.plugin;
+
+import inkstrata.job.Job;
+import inkstrata.job.JobException;
+import inkstrata.job.PluginSettings;
+import inkstrata.job.PluginSettings.Setting;
+import inkstrata.measure.Length;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The settings of one plug-in in one job, typed. */
+public final class Options {
+    private final Plugin plugin;
+    private final Job job;
+    private final PluginSettings settings;
+
+    private Options(Plugin plugin, Job job) {
+        this.plugin = plugin;
+        this.job = job;
+        this.settings = job.settingsFor(plugin.id());
+    }
+
+    public static Options of(Plugin plugin, Job job) {
+        return new Options(plugin, job);
+    }
+
+    /** The length in millimetres the job sets; empty if it does not and the default is words. */
+    public Optional<Double> lengthMm(String name) {
+        return value(name, Option.Kind.LENGTH, text -> Length.parse(text).millimetres());
+    }
+
+    public Optional<Double> number(String name) {
+        return value(name, Option.Kind.NUMBER, Options::parseNumber);
+    }
+
+    public boolean flag(String name) {
+        return value(name, Option.Kind.FLAG, Options::parseFlag).orElseThrow();
+    }
+
+    public String choice(String name) {
+        return value(name, Option.Kind.CHOICE, text -> chosen(declared(name), text))
+                .orElseThrow();
+    }
+
+    public String text(String name) {
+        return value(name, Option.Kind.TEXT, text -> text).orElseThrow();
+    }
+
+    private <T> Optional<T> value(String name, Option.Kind kind, Function<String, T> parse) {
+        Option option = declared(name);
+        if (option.kind() != kind) {
+            throw new IllegalArgumentException(
+                    "option " + name + " of " + plugin.id() + " is of kind " + option.kind());
+        }
+        Setting setting = settings.values().get(name);
+        if (setting != null) {
+            try {
+                return Optional.of(parse.apply(setting.text()));
+            } catch (IllegalArgumentException e) {
+                throw new JobException(job.file(), setting.line(), plugin.id() + "." + name + ": " + e.getMessage());
+            }
+        }
+        try {
+            return Optional.of(parse.apply(option.byDefault()));
+        } catch (IllegalArgumentException words) {
+            return Optional.empty();
+        }
+    }
+
+    private Option declared(String name) {
+        return plugin.options().stream()
+                .filter(option -> option.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(plugin.id() + " declares no option " + name));
+    }
+
+    private static double parseNumber(String text) {
+        try {
+            double number = Double.parseDouble(text);
+            if (Double.isFinite(number)) {
+                return number;
+            }
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException("'" + text + "' is not a number.", e);
+        }
+        throw new IllegalArgumentException("'" + text + "' is not a finite number.");
+    }
+
+    private static boolean parseFlag(String text) {
+        return switch (text) {
+            case "true" -> true;
+            case "false" -> false;
+            default -> throw new IllegalArgumentException("'" + text + "' is neither true nor false.");
+        };
+    }
+
+    private static String chosen(Option option, String text) {
+        if (!option.choices().contains(text)) {
+            throw new IllegalArgumentException(
+                    "'" + text + "' is none of " + String.join(", ", option.choices()) + ".");
+        }
+        return text;
+    }
+}

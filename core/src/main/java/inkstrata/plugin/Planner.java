@@ -1,0 +1,23 @@
+package inkstrata.plugin;
+
+import inkstrata.job.Job;
+import inkstrata.plan.PlanningTable;
+import inkstrata.plan.PrintPlan;
+
+/** Decides which pulls print on which stacks of paint, and in what order; has no geometry in its hands. */
+public non-sealed interface Planner extends Plugin {
+    /** How many paints of a stack, from the top, this planner looks at; all of them by default. The map is cheaper for few. */
+    default int depth() {
+        return Integer.MAX_VALUE;
+    }
+
+    /**
+     * Adds this planner's decisions to the plan.
+     *
+     * @param table the artwork's stacks
+     * @param soFar what earlier planners left; at first every ink has a pull that prints nowhere
+     * @param job what the printmaker asks for
+     * @return the plan with this planner's decisions in it
+     */
+    PrintPlan plan(PlanningTable table, PrintPlan soFar, Job job);
+}

@@ -1,0 +1,27 @@
+package inkstrata.plugin;
+
+import java.util.List;
+
+/**
+ * What all plug-ins have in common. Implement one of the four roles, not this.
+ *
+ * <p>A plug-in is a public class with a public constructor without parameters, named in {@code
+ * META-INF/services/inkstrata.plugin.<Role>} of its jar. It keeps no state between calls.
+ */
+public sealed interface Plugin permits Planner, Shaper, Inspector, Writer {
+    /** Small letters and hyphens; the name job files use. Unique among all plug-ins. */
+    String id();
+
+    /** One line for {@code inkstrata plugins}. */
+    String description();
+
+    /** What a job file may set; none by default. */
+    default List<Option> options() {
+        return List.of();
+    }
+
+    /** Plug-ins of one role run by rising rank, then by id. */
+    default int rank() {
+        return 100;
+    }
+}

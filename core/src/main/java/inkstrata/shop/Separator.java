@@ -1,0 +1,6 @@
+package inkstrata.shop;
+
+/** Runs the line. */
+public final class Separator {
+    private Separator() {}
+}
