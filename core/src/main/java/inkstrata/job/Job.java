@@ -43,9 +43,6 @@ public record Job(
         Edition edition,
         Map<String, PluginSettings> use) {
 
-    /** Stands for the inks an {@code order} does not name. */
-    public static final String THE_REST = "...";
-
     /** Most register error by hand on ordinary sheets (common practice, no source). */
     public static final double DEFAULT_REGISTER_MM = 0.4;
 

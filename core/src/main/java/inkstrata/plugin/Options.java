@@ -24,6 +24,39 @@ public final class Options {
         return new Options(plugin, job);
     }
 
+    /**
+     * Reads everything the job says to this plug-in.
+     *
+     * @throws JobException at the first option the plug-in does not declare or value that can't be read
+     */
+    void check() {
+        settings.values().forEach((name, setting) -> {
+            Option option = plugin.options().stream()
+                    .filter(declared -> declared.name().equals(name))
+                    .findFirst()
+                    .orElseThrow(() -> new JobException(
+                            job.file(),
+                            setting.line(),
+                            plugin.id() + " has no option '" + name + "'. "
+                                    + (plugin.options().isEmpty()
+                                            ? "It has none."
+                                            : "Known are "
+                                                    + String.join(
+                                                            ", ",
+                                                            plugin.options().stream()
+                                                                    .map(Option::name)
+                                                                    .toList())
+                                                    + ".")));
+            switch (option.kind()) {
+                case LENGTH -> lengthMm(name);
+                case NUMBER -> number(name);
+                case FLAG -> flag(name);
+                case CHOICE -> choice(name);
+                case TEXT -> text(name);
+            }
+        });
+    }
+
     /** The length in millimetres the job sets; empty if it does not and the default is words. */
     public Optional<Double> lengthMm(String name) {
         return value(name, Option.Kind.LENGTH, text -> Length.parse(text).millimetres());
