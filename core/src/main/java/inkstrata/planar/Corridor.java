@@ -1,0 +1,84 @@
+package inkstrata.planar;
+
+import inkstrata.measure.Grid;
+import java.util.Locale;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+
+/** The places within a width of a border, to both sides; its ends are round. */
+final class Corridor {
+    /** An arc's facets stay this close to it, in grid steps: one step, so that facets cost no more than rounding does. */
+    private static final double FACET_DEPTH = 1;
+
+    private Corridor() {}
+
+    /**
+     * @param border at least one chain
+     * @param width in grid steps, more than 0
+     * @throws IllegalStateException if the buffer algorithm failed
+     */
+    static Geometry around(Border border, double width, Corners corners) {
+        Geometry lines = JtsShapes.FACTORY.createMultiLineString(
+                border.chains().stream().map(Corridor::line).toArray(LineString[]::new));
+        Geometry corridor = BufferOp.bufferOp(lines, width, parameters(width, corners));
+        check(corridor, lines, width, corners);
+        return corridor;
+    }
+
+    private static BufferParameters parameters(double width, Corners corners) {
+        int facets = (int) Math.ceil(Math.PI / 4 / Math.acos(1 - Math.min(1, FACET_DEPTH / width)));
+        BufferParameters parameters = new BufferParameters(
+                Math.max(facets, 2), BufferParameters.CAP_ROUND, join(corners), Corners.MITRE_LIMIT);
+        parameters.setSimplifyFactor(0);
+        return parameters;
+    }
+
+    private static int join(Corners corners) {
+        return switch (corners) {
+            case ROUND -> BufferParameters.JOIN_ROUND;
+            case MITRE -> BufferParameters.JOIN_MITRE;
+            case BEVEL -> BufferParameters.JOIN_BEVEL;
+        };
+    }
+
+    private static LineString line(int[] chain) {
+        Coordinate[] vertices = new Coordinate[chain.length / 2];
+        for (int i = 0; i < vertices.length; i++) {
+            vertices[i] = new Coordinate(chain[2 * i], chain[2 * i + 1]);
+        }
+        return JtsShapes.FACTORY.createLineString(vertices);
+    }
+
+    /**
+     * Buffers fail now and then, so: every vertex of the border lies inside, and a corridor with round corners is no larger
+     * than one along straight lines (length x 2 width, and a disc for each chain).
+     */
+    private static void check(Geometry corridor, Geometry lines, double width, Corners corners) {
+        double most = lines.getLength() * 2 * width + lines.getNumGeometries() * Math.PI * width * width;
+        boolean small = corners != Corners.ROUND || corridor.getArea() <= most * (1 + 1e-9);
+        if (!small || corridor.isEmpty() || !holds(corridor, lines)) {
+            Coordinate at = lines.getCoordinate();
+            throw new IllegalStateException(String.format(
+                    Locale.ROOT,
+                    "the corridor of %.3f mm along the border at %.3f, %.3f mm came out wrong. Set another trap width.",
+                    width / Grid.STEPS_PER_MM,
+                    at.x / Grid.STEPS_PER_MM,
+                    at.y / Grid.STEPS_PER_MM));
+        }
+    }
+
+    private static boolean holds(Geometry corridor, Geometry lines) {
+        IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(corridor);
+        for (Coordinate vertex : lines.getCoordinates()) {
+            if (locator.locate(vertex) != Location.INTERIOR) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
