@@ -1,5 +1,6 @@
 package inkstrata.planar;
 
+import inkstrata.measure.Grid;
 import java.util.List;
 
 /** Where something prints: polygons with holes on the grid, none overlapping another. */
@@ -27,7 +28,15 @@ public final class Region {
         return polygons.isEmpty();
     }
 
+    /** Exact up to the last rounding of the result. */
     public double areaMm2() {
-        throw new UnsupportedOperationException();
+        long doubled = 0;
+        for (Polygon polygon : polygons) {
+            doubled += Math.abs(polygon.shell().doubledArea());
+            for (Ring hole : polygon.holes()) {
+                doubled -= Math.abs(hole.doubledArea());
+            }
+        }
+        return doubled / (2.0 * Grid.STEPS_PER_MM * Grid.STEPS_PER_MM);
     }
 }

@@ -1,0 +1,185 @@
+package inkstrata.separation;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.view.ViewBox;
+import inkstrata.colour.Rgb;
+import inkstrata.measure.Frame;
+import inkstrata.measure.Size;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Films laid over each other as a print is made, and compared with the drawing pixel for pixel.
+ *
+ * <p>Everything is drawn by jsvg, which knows nothing of this project, without antialiasing: a pixel has the colour of the
+ * shape that holds its middle.
+ */
+public final class FilmStack {
+    private FilmStack() {}
+
+    /**
+     * A film and what is printed through it.
+     *
+     * @param svg the file
+     * @param ink plain and opaque
+     */
+    public record Film(byte[] svg, Rgb ink) {}
+
+    /**
+     * Two pictures of which one should be the other.
+     *
+     * @param pixels of the whole picture
+     * @param differences every pixel that is not the same in both
+     */
+    public record Comparison(int pixels, List<Difference> differences) {
+        public Comparison {
+            differences = List.copyOf(differences);
+        }
+
+        /** Those farther than that from a place where the drawing changes its colour. */
+        public List<Difference> fartherThan(double pixels) {
+            return differences.stream()
+                    .filter(difference -> difference.toBorder() > pixels)
+                    .toList();
+        }
+    }
+
+    /**
+     * One pixel.
+     *
+     * @param drawn its colour in the drawing
+     * @param printed its colour in the print
+     * @param toBorder from its middle to the middle of the nearest pixel of another colour in the drawing, in pixels; infinite
+     *     if farther than {@link #FARTHEST}
+     */
+    public record Difference(int x, int y, Rgb drawn, Rgb printed, double toBorder) {}
+
+    /** How far a border is looked for, in pixels. */
+    static final int FARTHEST = 24;
+
+    /** The films printed on the sheet in that order, the last one on top; what is seen within the picture's frame. */
+    public static BufferedImage print(List<Film> films, Rgb sheet, Frame picture, double pixelsPerMm) {
+        BufferedImage print = bare(sheet, new Size(picture.width(), picture.height()), pixelsPerMm);
+        for (Film film : films) {
+            BufferedImage black = film(film.svg(), picture, pixelsPerMm);
+            for (int y = 0; y < print.getHeight(); y++) {
+                for (int x = 0; x < print.getWidth(); x++) {
+                    if (black.getRGB(x, y) >>> 24 != 0) {
+                        print.setRGB(x, y, 0xff000000 | film.ink().packed());
+                    }
+                }
+            }
+        }
+        return print;
+    }
+
+    /** What of a film lies within a frame of the sheet: black on clear. */
+    public static BufferedImage film(byte[] svg, Frame picture, double pixelsPerMm) {
+        SVGDocument film = document(svg);
+        ViewBox frame = film.viewBox();
+        BufferedImage image = new BufferedImage(
+                pixels(picture.width(), pixelsPerMm),
+                pixels(picture.height(), pixelsPerMm),
+                BufferedImage.TYPE_INT_ARGB);
+        Graphics2D pen = pen(image);
+        pen.scale(pixelsPerMm, pixelsPerMm);
+        pen.translate(frame.x - picture.x(), frame.y - picture.y());
+        film.render((Component) null, pen, new ViewBox(frame.width, frame.height));
+        pen.dispose();
+        return image;
+    }
+
+    /** The drawing itself on the sheet, as large as the picture. */
+    public static BufferedImage drawing(byte[] svg, Rgb sheet, Size picture, double pixelsPerMm) {
+        BufferedImage image = bare(sheet, picture, pixelsPerMm);
+        Graphics2D pen = pen(image);
+        pen.scale(pixelsPerMm, pixelsPerMm);
+        document(svg).render((Component) null, pen, new ViewBox((float) picture.width(), (float) picture.height()));
+        pen.dispose();
+        return image;
+    }
+
+    /** Pixel for pixel; both are equally large. */
+    public static Comparison compare(BufferedImage drawing, BufferedImage print) {
+        if (drawing.getWidth() != print.getWidth() || drawing.getHeight() != print.getHeight()) {
+            throw new IllegalArgumentException("the pictures have different sizes");
+        }
+        List<Difference> differences = new ArrayList<>();
+        for (int y = 0; y < drawing.getHeight(); y++) {
+            for (int x = 0; x < drawing.getWidth(); x++) {
+                int drawn = drawing.getRGB(x, y) & 0xffffff;
+                int printed = print.getRGB(x, y) & 0xffffff;
+                if (drawn != printed) {
+                    differences.add(
+                            new Difference(x, y, Rgb.of(drawn), Rgb.of(printed), toBorder(drawing, x, y, drawn)));
+                }
+            }
+        }
+        return new Comparison(drawing.getWidth() * drawing.getHeight(), differences);
+    }
+
+    private static double toBorder(BufferedImage drawing, int x, int y, int colour) {
+        int nearest = Integer.MAX_VALUE;
+        for (int reach = 1; reach <= FARTHEST && reach * reach < nearest; reach++) {
+            for (int dy = -reach; dy <= reach; dy++) {
+                int step = Math.abs(dy) == reach ? 1 : 2 * reach;
+                for (int dx = -reach; dx <= reach; dx += step) {
+                    if (isOther(drawing, x + dx, y + dy, colour)) {
+                        nearest = Math.min(nearest, dx * dx + dy * dy);
+                    }
+                }
+            }
+        }
+        return nearest == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : Math.sqrt(nearest);
+    }
+
+    private static boolean isOther(BufferedImage drawing, int x, int y, int colour) {
+        return x >= 0
+                && y >= 0
+                && x < drawing.getWidth()
+                && y < drawing.getHeight()
+                && (drawing.getRGB(x, y) & 0xffffff) != colour;
+    }
+
+    private static BufferedImage bare(Rgb sheet, Size size, double pixelsPerMm) {
+        BufferedImage image = new BufferedImage(
+                pixels(size.width(), pixelsPerMm), pixels(size.height(), pixelsPerMm), BufferedImage.TYPE_INT_RGB);
+        Graphics2D pen = image.createGraphics();
+        pen.setColor(new Color(sheet.packed()));
+        pen.fillRect(0, 0, image.getWidth(), image.getHeight());
+        pen.dispose();
+        return image;
+    }
+
+    private static int pixels(double millimetres, double pixelsPerMm) {
+        return Math.max(1, (int) Math.round(millimetres * pixelsPerMm));
+    }
+
+    private static Graphics2D pen(BufferedImage image) {
+        Graphics2D pen = image.createGraphics();
+        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+        pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_OFF);
+        pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        return pen;
+    }
+
+    private static SVGDocument document(byte[] svg) {
+        SVGDocument document = new SVGLoader()
+                .load(
+                        new ByteArrayInputStream(svg),
+                        null,
+                        LoaderContext.builder().build());
+        if (document == null) {
+            throw new IllegalArgumentException("jsvg can't read this file");
+        }
+        return document;
+    }
+}

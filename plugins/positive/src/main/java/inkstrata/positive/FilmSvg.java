@@ -1,0 +1,51 @@
+package inkstrata.positive;
+
+import inkstrata.planar.Region;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * One film as SVG 1.1: black on clear, one user unit for each millimetre of the sheet, no style sheet, no script.
+ *
+ * @param title the file's title
+ * @param label lines of text
+ * @param region what is black in the picture, as seen from the front
+ * @param side how the picture lies on the film
+ */
+record FilmSvg(String title, List<String> label, Region region, SheetSide side) {
+    FilmSvg {
+        label = List.copyOf(label);
+    }
+
+    void write(FilmLayout layout, int stroke, Appendable out) throws IOException {
+        Box film = layout.film();
+        String width = GridText.of(film.width());
+        String height = GridText.of(film.height());
+        out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
+                .append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"")
+                .append(width)
+                .append("mm\" height=\"")
+                .append(height)
+                .append("mm\" viewBox=\"")
+                .append(GridText.of(film.left()))
+                .append(' ')
+                .append(GridText.of(film.top()))
+                .append(' ')
+                .append(width)
+                .append(' ')
+                .append(height)
+                .append("\" fill=\"#000000\">\n<title>")
+                .append(XmlText.escaped(title))
+                .append("</title>\n<g id=\"picture\" fill-rule=\"evenodd\">\n");
+        RegionPath.write(region, side, out);
+        out.append("</g>\n<g id=\"marks\">\n");
+        if (!layout.marks().isEmpty()) {
+            RegisterMark.write(layout.marks(), stroke, out);
+        }
+        for (Spot corner : layout.bar()) {
+            ScaleBar.write(corner, out);
+        }
+        Label.write(label, layout.label(), out);
+        out.append("</g>\n</svg>\n");
+    }
+}

@@ -1,0 +1,129 @@
+package inkstrata.positive;
+
+import inkstrata.measure.Grid;
+import inkstrata.plan.Mesh;
+import inkstrata.plan.Pull;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a film says about itself, in words, outside the picture. */
+final class Label {
+    /** From the top of the label's row to the first baseline. */
+    static final int FIRST_BASELINE = 3_200 * Grid.STEPS_PER_MM / 1000;
+
+    private static final int TEXT_SIZE = 2_800 * Grid.STEPS_PER_MM / 1000;
+    private static final int LEADING = 4 * Grid.STEPS_PER_MM;
+
+    /**
+     * Widths of a letter in sizes of the text, on the wide side, since nobody knows which sans-serif a viewer takes; the
+     * second is for letters of full width, such as Chinese ones.
+     */
+    private static final double LETTER = 0.62;
+
+    private static final double WIDE_LETTER = 1.05;
+    private static final int FIRST_WIDE_LETTER = 0x1100;
+
+    /** Longer titles are cut on the label; the file's own title has all of it. */
+    private static final int LONGEST_TITLE = 100;
+
+    private static final String BETWEEN = " \u00b7 ";
+
+    private Label() {}
+
+    /** What a label of that many lines takes, from top to bottom. */
+    static int height(int lines) {
+        return lines * LEADING + Grid.STEPS_PER_MM;
+    }
+
+    /**
+     * The lines of one film's label.
+     *
+     * @param number of the pull, from 1
+     * @param width it may take, in grid steps
+     */
+    static List<String> lines(String title, int number, int pulls, Pull pull, boolean mirrored, int width) {
+        String what = shortened(title) + BETWEEN + "pull " + number + " of " + pulls + BETWEEN
+                + shortened(pull.ink().name());
+        String how = "emulsion side up, "
+                + (mirrored ? "mirrored for the back of the sheet" : "reads right")
+                + pull.ink()
+                        .mesh()
+                        .map(Mesh::toString)
+                        .map(mesh -> BETWEEN + "mesh " + mesh)
+                        .orElse("")
+                + BETWEEN + "print at 100 %";
+        List<String> lines = new ArrayList<>(wrapped(what, width));
+        lines.addAll(wrapped(how, width));
+        return lines;
+    }
+
+    /** Writes lines beneath each other, centred at {@code first}, the middle of the first baseline. */
+    static void write(List<String> lines, Spot first, Appendable out) throws IOException {
+        out.append("<g id=\"label\">\n");
+        for (int i = 0; i < lines.size(); i++) {
+            line(new Spot(first.x(), first.y() + i * LEADING), lines.get(i), out);
+        }
+        out.append("</g>\n");
+    }
+
+    static void line(Spot middle, String words, Appendable out) throws IOException {
+        out.append("<text x=\"")
+                .append(GridText.of(middle.x()))
+                .append("\" y=\"")
+                .append(GridText.of(middle.y()))
+                .append("\" font-family=\"sans-serif\" font-size=\"")
+                .append(GridText.of(TEXT_SIZE))
+                .append("\" text-anchor=\"middle\">")
+                .append(XmlText.escaped(words))
+                .append("</text>\n");
+    }
+
+    private static String shortened(String words) {
+        String plain = words.strip().replaceAll("\\s+", " ");
+        if (plain.codePointCount(0, plain.length()) <= LONGEST_TITLE) {
+            return plain;
+        }
+        return plain.substring(0, plain.offsetByCodePoints(0, LONGEST_TITLE - 1)) + "\u2026";
+    }
+
+    /** Broken between words, or within a word that is longer than a line. */
+    private static List<String> wrapped(String words, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : words.split(" ", -1)) {
+            String rest = word;
+            if (!line.isEmpty() && widthOf(line + " " + rest) <= width) {
+                line.append(' ').append(rest);
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (widthOf(rest) > width) {
+                int fits = fitting(rest, width);
+                lines.add(rest.substring(0, fits));
+                rest = rest.substring(fits);
+            }
+            line.append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private static int fitting(String word, int width) {
+        int end = word.offsetByCodePoints(0, 1);
+        while (end < word.length() && widthOf(word.substring(0, word.offsetByCodePoints(end, 1))) <= width) {
+            end = word.offsetByCodePoints(end, 1);
+        }
+        return end;
+    }
+
+    private static double widthOf(String words) {
+        return words.codePoints()
+                        .mapToDouble(c -> c < FIRST_WIDE_LETTER ? LETTER : WIDE_LETTER)
+                        .sum()
+                * TEXT_SIZE;
+    }
+}

@@ -1,0 +1,81 @@
+package inkstrata.positive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import inkstrata.colour.Rgb;
+import inkstrata.job.Edition;
+import inkstrata.job.Job;
+import inkstrata.job.JobException;
+import inkstrata.job.PluginSettings;
+import inkstrata.job.PluginSettings.Setting;
+import inkstrata.plan.Side;
+import inkstrata.plugin.Plugins;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class PositiveTest {
+    @Test
+    void isFoundAtTheDoor() {
+        assertThat(Plugins.load(getClass().getClassLoader()).writers()).hasExactlyElementsOfTypes(Positive.class);
+    }
+
+    @Test
+    void writesOneFilmForEachPullAndThePlan() throws IOException {
+        assertThat(PrintExample.written(PrintExample.poster(Side.FRONT), Job.DEFAULT)
+                        .keySet())
+                .containsExactly("01-sand.svg", "02-rot-blue.svg", "03-night.svg", "plan.json");
+    }
+
+    @Test
+    void theJobsTitleIsOnTheFilms() throws IOException {
+        assertThat(film(job("Tide mill", Map.of()))).contains("<title>Tide mill, pull 1 of 3: sand</title>");
+        assertThat(film(Job.DEFAULT)).contains("<title>tide-mill, pull 1 of 3: sand</title>");
+    }
+
+    @Test
+    void strokeMarksAndBarAreTheJobsToSet() throws IOException {
+        assertThat(film(Job.DEFAULT)).contains("stroke-width=\"0.15\"").contains("id=\"bar\"");
+        assertThat(film(job("", Map.of("stroke", "0.2 mm")))).contains("stroke-width=\"0.2\"");
+        assertThat(film(job("", Map.of("marks", "false")))).doesNotContain("id=\"register\"");
+        assertThat(film(job("", Map.of("bar", "false")))).doesNotContain("id=\"bar\"");
+    }
+
+    @Test
+    void aStrokeNoFilmCanHoldIsTheJobsFault() {
+        assertThatThrownBy(() -> film(job("", Map.of("stroke", "2 mm"))))
+                .isInstanceOf(JobException.class)
+                .hasMessage(
+                        "mill.yaml:9: positive.stroke: '2 mm' is outside 0.05 to 1.0 mm. Lines of 0.1 to 0.25 mm are"
+                                + " usual.");
+    }
+
+    private static String film(Job job) throws IOException {
+        byte[] svg = PrintExample.written(PrintExample.poster(Side.FRONT), job).get("01-sand.svg");
+        return new String(svg, StandardCharsets.UTF_8);
+    }
+
+    private static Job job(String title, Map<String, String> settings) {
+        Map<String, Setting> values = new java.util.HashMap<>();
+        settings.forEach((name, text) -> values.put(name, new Setting(text, 9)));
+        return new Job(
+                "mill.yaml",
+                title,
+                Optional.empty(),
+                Rgb.WHITE,
+                Side.FRONT,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                0.4,
+                2,
+                List.of(),
+                List.of(),
+                Edition.DEFAULT,
+                Map.of("positive", new PluginSettings(8, values)));
+    }
+}
