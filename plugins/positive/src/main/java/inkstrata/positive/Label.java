@@ -10,7 +10,7 @@ import java.util.List;
 /** What a film says about itself, in words, outside the picture. */
 final class Label {
     /** From the top of the label's row to the first baseline. */
-    static final int FIRST_BASELINE = 3_200 * Grid.STEPS_PER_MM / 1000;
+    static final int FIRST_BASELINE = 2_400 * Grid.STEPS_PER_MM / 1000;
 
     private static final int TEXT_SIZE = 2_800 * Grid.STEPS_PER_MM / 1000;
     private static final int LEADING = 4 * Grid.STEPS_PER_MM;

@@ -16,7 +16,7 @@ final class ScaleBar {
     static final int ROW = 9 * Grid.STEPS_PER_MM;
 
     /** Clear space above the bar. */
-    static final int HEADROOM = Grid.STEPS_PER_MM;
+    static final int HEADROOM = 3 * Grid.STEPS_PER_MM;
 
     private static final int BLOCK = LENGTH / 10;
     private static final int BLOCK_HEIGHT = Grid.STEPS_PER_MM;
