@@ -5,6 +5,7 @@ import inkstrata.measure.Size;
 import inkstrata.plan.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where things lie on every film of a set: the same on all of them, nothing inside the picture.
@@ -29,7 +30,7 @@ import java.util.List;
  * @param bar top left corner of the bar, if there is one
  * @param label middle of the first line's baseline
  */
-record FilmLayout(Box film, Box sheet, Box picture, List<Spot> marks, List<Spot> bar, Spot label) {
+record FilmLayout(Box film, Box sheet, Box picture, List<Spot> marks, Optional<Spot> bar, Spot label) {
     /** From the picture's side to the centre of a mark: the mark's arm, and as much again to keep clear of ink. */
     private static final int MARK_DISTANCE = 2 * RegisterMark.ARM;
 
@@ -44,7 +45,6 @@ record FilmLayout(Box film, Box sheet, Box picture, List<Spot> marks, List<Spot>
 
     FilmLayout {
         marks = List.copyOf(marks);
-        bar = List.copyOf(bar);
     }
 
     /**
@@ -68,8 +68,9 @@ record FilmLayout(Box film, Box sheet, Box picture, List<Spot> marks, List<Spot>
                 picture,
                 settings.marks() ? aroundPicture(picture) : List.of(),
                 settings.bar()
-                        ? List.of(new Spot(picture.centreX() - ScaleBar.LENGTH / 2, needed.top() + ScaleBar.HEADROOM))
-                        : List.of(),
+                        ? Optional.of(
+                                new Spot(picture.centreX() - ScaleBar.LENGTH / 2, needed.top() + ScaleBar.HEADROOM))
+                        : Optional.empty(),
                 new Spot(picture.centreX(), picture.bottom() + strip + Label.FIRST_BASELINE));
     }
 

@@ -21,31 +21,28 @@ record FilmSvg(String title, List<String> label, Region region, SheetSide side) 
         Box film = layout.film();
         String width = GridText.of(film.width());
         String height = GridText.of(film.height());
-        out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n")
-                .append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"")
-                .append(width)
-                .append("mm\" height=\"")
-                .append(height)
-                .append("mm\" viewBox=\"")
-                .append(GridText.of(film.left()))
-                .append(' ')
-                .append(GridText.of(film.top()))
-                .append(' ')
-                .append(width)
-                .append(' ')
-                .append(height)
-                .append("\" fill=\"#000000\">\n<title>")
-                .append(XmlText.escaped(title))
-                .append("</title>\n<g id=\"picture\" fill-rule=\"evenodd\">\n");
+        String corner = GridText.of(film.left()) + " " + GridText.of(film.top());
+        out.append("""
+                <?xml version="1.0" encoding="UTF-8"?>
+                <svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%smm" height="%smm" viewBox="%s %s %s" fill="#000000">
+                <title>%s</title>
+                <g id="picture" fill-rule="evenodd">
+                """.formatted(width, height, corner, width, height, XmlText.escaped(title)));
         RegionPath.write(region, side, out);
-        out.append("</g>\n<g id=\"marks\">\n");
+        out.append("""
+                </g>
+                <g id="marks">
+                """);
         if (!layout.marks().isEmpty()) {
             RegisterMark.write(layout.marks(), stroke, out);
         }
-        for (Spot corner : layout.bar()) {
-            ScaleBar.write(corner, out);
+        if (layout.bar().isPresent()) {
+            ScaleBar.write(layout.bar().get(), out);
         }
         Label.write(label, layout.label(), out);
-        out.append("</g>\n</svg>\n");
+        out.append("""
+                </g>
+                </svg>
+                """);
     }
 }

@@ -68,15 +68,10 @@ final class Label {
     }
 
     static void line(Spot middle, String words, Appendable out) throws IOException {
-        out.append("<text x=\"")
-                .append(GridText.of(middle.x()))
-                .append("\" y=\"")
-                .append(GridText.of(middle.y()))
-                .append("\" font-family=\"sans-serif\" font-size=\"")
-                .append(GridText.of(TEXT_SIZE))
-                .append("\" text-anchor=\"middle\">")
-                .append(XmlText.escaped(words))
-                .append("</text>\n");
+        out.append("""
+                <text x="%s" y="%s" font-family="sans-serif" font-size="%s" text-anchor="middle">%s</text>
+                """.formatted(
+                GridText.of(middle.x()), GridText.of(middle.y()), GridText.of(TEXT_SIZE), XmlText.escaped(words)));
     }
 
     private static String shortened(String words) {

@@ -14,29 +14,20 @@ final class RegisterMark {
     private RegisterMark() {}
 
     static void write(List<Spot> centres, int stroke, Appendable out) throws IOException {
-        out.append("<g id=\"register\" fill=\"none\" stroke=\"#000000\" stroke-width=\"")
-                .append(GridText.of(stroke))
-                .append("\">\n");
+        out.append("""
+                <g id="register" fill="none" stroke="#000000" stroke-width="%s">
+                """.formatted(GridText.of(stroke)));
         for (Spot centre : centres) {
-            out.append("<path d=\"M")
-                    .append(GridText.of(centre.x() - ARM))
-                    .append(' ')
-                    .append(GridText.of(centre.y()))
-                    .append('H')
-                    .append(GridText.of(centre.x() + ARM))
-                    .append('M')
-                    .append(GridText.of(centre.x()))
-                    .append(' ')
-                    .append(GridText.of(centre.y() - ARM))
-                    .append('V')
-                    .append(GridText.of(centre.y() + ARM))
-                    .append("\"/>\n<circle cx=\"")
-                    .append(GridText.of(centre.x()))
-                    .append("\" cy=\"")
-                    .append(GridText.of(centre.y()))
-                    .append("\" r=\"")
-                    .append(GridText.of(RADIUS))
-                    .append("\"/>\n");
+            String x = GridText.of(centre.x());
+            String y = GridText.of(centre.y());
+            String left = GridText.of(centre.x() - ARM);
+            String right = GridText.of(centre.x() + ARM);
+            String top = GridText.of(centre.y() - ARM);
+            String bottom = GridText.of(centre.y() + ARM);
+            out.append("""
+                    <path d="M%s %sH%sM%s %sV%s"/>
+                    <circle cx="%s" cy="%s" r="%s"/>
+                    """.formatted(left, y, right, x, top, bottom, x, y, GridText.of(RADIUS)));
         }
         out.append("</g>\n");
     }

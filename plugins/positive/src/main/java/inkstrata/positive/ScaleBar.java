@@ -30,17 +30,13 @@ final class ScaleBar {
         for (int block = 0; block < 10; block++) {
             int left = corner.x() + block * BLOCK;
             int top = corner.y() + block % 2 * BLOCK_HEIGHT;
-            out.append('M')
-                    .append(GridText.of(left))
-                    .append(' ')
-                    .append(GridText.of(top))
-                    .append('H')
-                    .append(GridText.of(left + BLOCK))
-                    .append('V')
-                    .append(GridText.of(top + BLOCK_HEIGHT))
-                    .append('H')
-                    .append(GridText.of(left))
-                    .append('Z');
+            out.append("M%s %sH%sV%sH%sZ"
+                    .formatted(
+                            GridText.of(left),
+                            GridText.of(top),
+                            GridText.of(left + BLOCK),
+                            GridText.of(top + BLOCK_HEIGHT),
+                            GridText.of(left)));
         }
         out.append("\"/>\n");
         figure(corner, 0, "0", out);
