@@ -1,7 +1,10 @@
 package inkstrata.planar;
 
 import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /** All faces of an artwork with their stacks of paint. */
@@ -9,11 +12,17 @@ public final class PlanarMap {
     private final EdgeTable edges;
     private final Frame frame;
     private final List<PaintStack> stacks;
+    private final long[] doubledAreas;
 
     PlanarMap(EdgeTable edges, Frame frame, List<PaintStack> stacks) {
+        this(edges, frame, stacks, doubledAreas(edges, stacks.size()));
+    }
+
+    private PlanarMap(EdgeTable edges, Frame frame, List<PaintStack> stacks, long[] doubledAreas) {
         this.edges = edges;
         this.frame = frame;
         this.stacks = List.copyOf(stacks);
+        this.doubledAreas = doubledAreas;
     }
 
     /** The picture's frame, on the grid. */
@@ -30,23 +39,93 @@ public final class PlanarMap {
         return edges;
     }
 
-    /** What all faces with that stack measure together, in square millimetres. */
+    /** What all faces with that stack measure together, in square millimetres; the nearest {@code double} to the exact area. */
     public double areaMm2(int stack) {
-        throw new UnsupportedOperationException();
+        return Region.millimetres2(doubledAreas[stack]);
+    }
+
+    /** Twice the area of all faces with that stack in square grid steps, exactly. */
+    long doubledArea(int stack) {
+        return doubledAreas[stack];
     }
 
     /** The union of all faces whose stack is in the set; shares every vertex with its neighbours. */
     public Region dissolve(StackSet set) {
-        throw new UnsupportedOperationException();
+        return dissolveAll(List.of(set)).get(0);
+    }
+
+    /**
+     * One region for each set, in one pass.
+     *
+     * @param sets no stack is in two of them
+     */
+    public List<Region> dissolveAll(List<StackSet> sets) {
+        return Dissolving.dissolve(edges, kinds(sets), sets.size());
     }
 
     /** The edges with a stack of {@code one} on one side and a stack of {@code other} on the other; the two share none. */
     public Border border(StackSet one, StackSet other) {
-        throw new UnsupportedOperationException();
+        return BorderChains.between(edges, kinds(List.of(one, other)), 0, 1);
+    }
+
+    /** All pairs of stacks that share edges, in the order of their numbers. */
+    public List<Neighbours> neighbours() {
+        TreeMap<Long, Double> lengths = new TreeMap<>();
+        for (int e = 0; e < edges.from().length; e++) {
+            int one = Math.min(edges.left()[e], edges.right()[e]);
+            int other = Math.max(edges.left()[e], edges.right()[e]);
+            if (one != EdgeTable.OUTSIDE && one != other) {
+                int from = edges.from()[e];
+                int to = edges.to()[e];
+                double length =
+                        Math.hypot(edges.x()[to] - edges.x()[from], edges.y()[to] - edges.y()[from]) * Grid.STEP_MM;
+                lengths.merge((long) one << 32 | other, length, Double::sum);
+            }
+        }
+        return lengths.entrySet().stream()
+                .map(pair -> new Neighbours(
+                        (int) (pair.getKey() >> 32), pair.getKey().intValue(), pair.getValue()))
+                .toList();
     }
 
     /** The same map with other paints; stacks keep their numbers, so several may become equal. */
     public PlanarMap repainted(UnaryOperator<Paint> change) {
-        throw new UnsupportedOperationException();
+        List<PaintStack> changed = stacks.stream()
+                .map(stack -> new PaintStack(
+                        stack.paints().stream().map(change).distinct().toList()))
+                .toList();
+        return new PlanarMap(edges, frame, changed, doubledAreas);
+    }
+
+    private int[] kinds(List<StackSet> sets) {
+        int[] kindOfStack = new int[stacks.size()];
+        Arrays.fill(kindOfStack, Borderlines.NONE);
+        for (int kind = 0; kind < sets.size(); kind++) {
+            for (int stack : sets.get(kind).numbers().toArray()) {
+                if (kindOfStack[stack] != Borderlines.NONE) {
+                    throw new IllegalArgumentException("stack " + stack + " is in two sets; it may be in one at most");
+                }
+                kindOfStack[stack] = kind;
+            }
+        }
+        return kindOfStack;
+    }
+
+    /** By the shoelace formula: each edge counts for the stack on its left and against the one on its right. */
+    private static long[] doubledAreas(EdgeTable edges, int stacks) {
+        // Sums may wrap around 64 bits on the way; the result is below 2^54 and comes out right all the same.
+        long[] areas = new long[stacks];
+        for (int e = 0; e < edges.from().length; e++) {
+            int from = edges.from()[e];
+            int to = edges.to()[e];
+            long cross = (long) edges.x()[from] * edges.y()[to] - (long) edges.x()[to] * edges.y()[from];
+            if (edges.left()[e] != EdgeTable.OUTSIDE) {
+                areas[edges.left()[e]] += cross;
+            }
+            if (edges.right()[e] != EdgeTable.OUTSIDE) {
+                areas[edges.right()[e]] -= cross;
+            }
+        }
+        return areas;
     }
 }
