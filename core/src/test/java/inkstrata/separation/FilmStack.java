@@ -6,6 +6,7 @@ import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
 import inkstrata.measure.Size;
 import java.awt.Color;
 import java.awt.Component;
@@ -105,6 +106,39 @@ public final class FilmStack {
         document(svg).render((Component) null, pen, new ViewBox((float) picture.width(), (float) picture.height()));
         pen.dispose();
         return image;
+    }
+
+    /**
+     * How far it is from a place to the nearest one where the drawing has a certain colour, in millimetres: the drawing seen
+     * through a magnifying glass.
+     *
+     * <p>Tells a fault of the films from a part of the drawing that is thinner than a pixel, on which two pictures drawn with
+     * single pixels need not agree.
+     *
+     * @param place from the picture's top left corner
+     * @param reach how far to look, in millimetres; infinite is the answer if there is none within it
+     */
+    public static double toColour(byte[] svg, Rgb sheet, Size picture, Place place, Rgb colour, double reach) {
+        int radius = 40;
+        double pixelsPerMm = radius / reach;
+        BufferedImage glass = new BufferedImage(2 * radius + 1, 2 * radius + 1, BufferedImage.TYPE_INT_RGB);
+        Graphics2D pen = pen(glass);
+        pen.setColor(new Color(sheet.packed()));
+        pen.fillRect(0, 0, glass.getWidth(), glass.getHeight());
+        pen.translate(radius + 0.5, radius + 0.5);
+        pen.scale(pixelsPerMm, pixelsPerMm);
+        pen.translate(-place.x(), -place.y());
+        document(svg).render((Component) null, pen, new ViewBox((float) picture.width(), (float) picture.height()));
+        pen.dispose();
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int y = -radius; y <= radius; y++) {
+            for (int x = -radius; x <= radius; x++) {
+                if ((glass.getRGB(x + radius, y + radius) & 0xffffff) == colour.packed()) {
+                    nearest = Math.min(nearest, Math.hypot(x, y));
+                }
+            }
+        }
+        return nearest <= radius ? nearest / pixelsPerMm : Double.POSITIVE_INFINITY;
     }
 
     /** Pixel for pixel; both are equally large. */

@@ -2,9 +2,11 @@ package inkstrata.separation;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
 import inkstrata.measure.Size;
 import inkstrata.separation.FilmStack.Comparison;
 import inkstrata.separation.FilmStack.Film;
@@ -58,6 +60,19 @@ class FilmStackTest {
             assertThat(difference.printed()).isEqualTo(BLUE);
             assertThat(difference.toBorder()).isEqualTo(21);
         });
+    }
+
+    @Test
+    void theMagnifyingGlassMeasuresToTheNearestPlaceOfAColour() {
+        assertThat(toColour(9.98, 15, RED)).isZero();
+        assertThat(toColour(9.98, 15, BLUE)).isCloseTo(0.02, within(0.001));
+        assertThat(toColour(20.01, 20.01, BLUE)).isCloseTo(0.01 * Math.sqrt(2), within(0.001));
+        assertThat(toColour(9.96, 15, BLUE)).isInfinite();
+    }
+
+    private static double toColour(double x, double y, Rgb colour) {
+        Size size = new Size(PICTURE.width(), PICTURE.height());
+        return FilmStack.toColour(ARTWORK, Rgb.WHITE, size, new Place(x, y), colour, 0.03);
     }
 
     private static Comparison compared(Film... films) {
