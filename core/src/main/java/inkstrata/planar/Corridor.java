@@ -15,6 +15,9 @@ final class Corridor {
     /** An arc's facets stay this close to it, in grid steps: one step, so that facets cost no more than rounding does. */
     private static final double FACET_DEPTH = 1;
 
+    /** And this close in parts of its radius: so a sector loses less than a thousandth of its area, 4/3 of this, to facets. */
+    private static final double FACET_DEPTH_BY_RADIUS = 1 / 1500.0;
+
     private Corridor() {}
 
     /**
@@ -30,8 +33,9 @@ final class Corridor {
         return corridor;
     }
 
-    private static BufferParameters parameters(double width, Corners corners) {
-        int facets = (int) Math.ceil(Math.PI / 4 / Math.acos(1 - Math.min(1, FACET_DEPTH / width)));
+    /** For any buffer of that width, in grid steps. */
+    static BufferParameters parameters(double width, Corners corners) {
+        int facets = (int) Math.ceil(Math.PI / 4 / Math.acos(1 - Math.min(FACET_DEPTH_BY_RADIUS, FACET_DEPTH / width)));
         BufferParameters parameters = new BufferParameters(
                 Math.max(facets, 2), BufferParameters.CAP_ROUND, join(corners), Corners.MITRE_LIMIT);
         parameters.setSimplifyFactor(0);

@@ -38,7 +38,10 @@ final class JtsShapes {
         Geometry ordered = geometry.norm();
         List<Region.Polygon> polygons = new ArrayList<>();
         for (Object each : PolygonExtracter.getPolygons(ordered)) {
-            polygons.add(polygon((org.locationtech.jts.geom.Polygon) each));
+            org.locationtech.jts.geom.Polygon polygon = (org.locationtech.jts.geom.Polygon) each;
+            if (!polygon.isEmpty()) {
+                polygons.add(polygon(polygon));
+            }
         }
         return polygons.isEmpty() ? Region.EMPTY : new Region(polygons);
     }

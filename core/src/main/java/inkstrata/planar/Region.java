@@ -136,8 +136,8 @@ public final class Region {
     /**
      * All places at most that far from this region.
      *
-     * @param millimetres 0 or more
-     * @param corners arcs are followed to {@value RegionOffset#ARC_ERROR_UM} µm
+     * @param millimetres 0 or more; less than a grid step does nothing
+     * @param corners arcs are followed to a grid step
      * @throws IllegalStateException if the result fails its checks
      */
     public Region grown(double millimetres, Corners corners) {
@@ -147,7 +147,7 @@ public final class Region {
     /**
      * All places inside this region at least that far from its outline; what is thinner than twice that vanishes.
      *
-     * @param millimetres 0 or more
+     * @param millimetres 0 or more; less than a grid step does nothing
      * @throws IllegalStateException if the result fails its checks
      */
     public Region shrunk(double millimetres) {

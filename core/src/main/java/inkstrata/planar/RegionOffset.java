@@ -5,90 +5,81 @@ import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.PrecisionReducer;
 
 /**
  * Outlines moved outwards and inwards, with checks: buffers fail now and then, and inward ones can lose pieces.
  *
  * <p>The offset is made in doubles and rounded to the grid once. A strip beside a closed outline of length L has at most
- * the area L d + pi d² (J. Steiner, 1840; B. Szőkefalvi-Nagy, 1959, for any closed curve), which bounds the result.
+ * the area L d + pi d² (J. Steiner, 1840; B. Szőkefalvi-Nagy, 1959, for any closed curve), which bounds the result; and one
+ * of the two regions must lie in the other.
  */
 final class RegionOffset {
-    /** How far the facets of an arc may lie from it: four grid steps, a fifth of the flatness of curves. */
-    static final int ARC_ERROR_UM = 1;
-
     private static final GeometryFactory DOUBLES = new GeometryFactory();
 
     private RegionOffset() {}
 
     static Region grown(Region region, double millimetres, Corners corners) {
-        checkWidth(millimetres);
+        if (isNone(millimetres)) {
+            return region;
+        }
         Region grown = offset(region, millimetres, corners);
-        double strip = strip(region, millimetres, corners == Corners.MITRE ? Corners.MITRE_LIMIT : 1);
-        check(region, grown, millimetres, region.areaMm2(), region.areaMm2() + strip);
+        double reach = corners == Corners.MITRE ? Corners.MITRE_LIMIT : 1;
+        check(region, grown, millimetres, region.areaMm2(), region.areaMm2() + strip(region, millimetres * reach));
+        checkInside(region, grown, region, millimetres);
         return grown;
     }
 
     static Region shrunk(Region region, double millimetres) {
-        checkWidth(millimetres);
-        Region shrunk = offset(region, -millimetres, Corners.ROUND);
-        check(region, shrunk, -millimetres, region.areaMm2() - strip(region, millimetres, 1), region.areaMm2());
-        if (!shrunk.minus(region).isEmpty()) {
-            throw failure(region, -millimetres, "leaves it");
+        if (isNone(millimetres)) {
+            return region;
         }
+        Region shrunk = offset(region, -millimetres, Corners.ROUND);
+        check(region, shrunk, -millimetres, region.areaMm2() - strip(region, millimetres), region.areaMm2());
+        checkInside(shrunk, region, region, -millimetres);
         return shrunk;
     }
 
-    /** How many pieces a quarter of an arc is cut into: the sagitta of a piece is r (1 - cos(angle / 2)). */
-    static int piecesOfAQuarter(double radiusMm) {
-        double angle = 2 * Math.acos(1 - Math.min(1, ARC_ERROR_UM / 1000.0 / radiusMm));
-        return Math.max(2, (int) Math.ceil(Math.PI / 2 / angle));
-    }
-
-    private static void checkWidth(double millimetres) {
+    private static boolean isNone(double millimetres) {
         if (!(millimetres >= 0 && millimetres < Grid.LIMIT * Grid.STEP_MM)) {
             throw new IllegalArgumentException("offset " + millimetres + " mm is outside 0 to 8388 mm");
         }
+        return millimetres < Grid.STEP_MM;
     }
 
     private static Region offset(Region region, double millimetres, Corners corners) {
-        BufferParameters parameters = new BufferParameters(
-                piecesOfAQuarter(Math.abs(millimetres)),
-                BufferParameters.CAP_ROUND,
-                join(corners),
-                Corners.MITRE_LIMIT);
-        parameters.setSimplifyFactor(0);
+        double steps = millimetres / Grid.STEP_MM;
         Geometry outline = DOUBLES.createGeometry(JtsShapes.multiPolygon(region));
-        Geometry moved = BufferOp.bufferOp(outline, millimetres / Grid.STEP_MM, parameters);
+        Geometry moved = BufferOp.bufferOp(outline, steps, Corridor.parameters(Math.abs(steps), corners));
         return moved.isEmpty()
                 ? Region.EMPTY
                 : JtsShapes.region(PrecisionReducer.reducePrecision(moved, JtsShapes.GRID));
     }
 
-    private static int join(Corners corners) {
-        return switch (corners) {
-            case ROUND -> BufferParameters.JOIN_ROUND;
-            case MITRE -> BufferParameters.JOIN_MITRE;
-            case BEVEL -> BufferParameters.JOIN_BEVEL;
-        };
-    }
-
-    /** The most that lies within the width on one side; corners that stick out further count as wide strips. */
-    private static double strip(Region region, double width, double reach) {
-        double far = width * reach;
-        return region.perimeterMm() * far + region.rings().size() * Math.PI * far * far;
+    /** The most that lies within the width on one side. */
+    private static double strip(Region region, double width) {
+        return region.perimeterMm() * width + region.rings().size() * Math.PI * width * width;
     }
 
     private static void check(Region region, Region result, double millimetres, double least, double most) {
-        double rounding = (region.perimeterMm() + result.perimeterMm()) * Grid.STEP_MM;
+        double rounding = rounding(region, result);
         double area = result.areaMm2();
         if (!(area >= least - rounding && area <= most + rounding)) {
-            throw failure(
-                    region,
-                    millimetres,
-                    String.format(Locale.ROOT, "measures %.6f mm2, outside %.6f to %.6f", area, least, most));
+            String how = String.format(Locale.ROOT, "measures %.6f mm2, outside %.6f to %.6f", area, least, most);
+            throw failure(region, millimetres, how);
         }
+    }
+
+    private static void checkInside(Region inner, Region outer, Region region, double millimetres) {
+        double sticksOut = inner.minus(outer).areaMm2();
+        if (!(sticksOut <= rounding(inner, outer))) {
+            throw failure(region, millimetres, String.format(Locale.ROOT, "left %.6f mm2 behind", sticksOut));
+        }
+    }
+
+    /** What rounding to the grid can do to an area. */
+    private static double rounding(Region one, Region other) {
+        return (one.perimeterMm() + other.perimeterMm()) * Grid.STEP_MM;
     }
 
     private static IllegalStateException failure(Region region, double millimetres, String how) {
