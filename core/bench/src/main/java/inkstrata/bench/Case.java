@@ -1,0 +1,52 @@
+package inkstrata.bench;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.svg.ReadOptions;
+import inkstrata.artwork.svg.SvgReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sets of drawings by name; a set is mapped as a whole. */
+final class Case {
+    /** The twenty flags with most numbers in their path data in flag-icons 7.5.0 (MIT). */
+    private static final List<String> LARGEST_FLAGS = List.of(
+            "rs", "sh-ac", "mx", "bo", "es", "sv", "me", "do", "bz", "je", "hr", "sh-hl", "as", "tm", "sh-ta", "ad",
+            "gt", "gs", "fj", "fk");
+
+    private Case() {}
+
+    /**
+     * Makes the drawings.
+     *
+     * @param name {@code blobs-N}, {@code deep-N} or {@code sunburst-N} for N shapes; {@code counties} for a map of
+     *     876,096 vertices; {@code flags-20}
+     */
+    static List<Artwork> drawings(String name) {
+        String kind = name.replaceAll("-.*", "");
+        int count = name.contains("-") ? Integer.parseInt(name.replaceAll(".*-", "")) : 0;
+        return switch (kind) {
+            case "blobs" -> List.of(Drawings.blobs(count));
+            case "deep" -> List.of(Drawings.deep(count));
+            case "sunburst" -> List.of(Drawings.sunburst(count));
+            case "counties" -> List.of(Drawings.counties(78, 36));
+            case "flags" -> flags();
+            default -> throw new IllegalArgumentException("there is no drawing called " + name);
+        };
+    }
+
+    private static List<Artwork> flags() {
+        List<Artwork> flags = new ArrayList<>();
+        for (String code : LARGEST_FLAGS) {
+            String path = "/META-INF/resources/webjars/flag-icons/7.5.0/flags/4x3/" + code + ".svg";
+            try (InputStream in = Case.class.getResourceAsStream(path)) {
+                flags.add(SvgReader.read(code + ".svg", in, ReadOptions.DEFAULT));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return flags;
+    }
+}

@@ -1,0 +1,44 @@
+package inkstrata.bench;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.planar.MapSettings;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.infra.Blackhole;
+
+/** Our map and the regions of all colours that show; drawings are made before the clock starts. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SingleShotTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+public class MapBenchmark {
+    /** The drawings. */
+    @Param({"blobs-8000"})
+    public String drawing;
+
+    /** How many paints of each stack are asked for; 0 for all. */
+    @Param({"0"})
+    public int depth;
+
+    private List<Artwork> artworks;
+
+    @Setup
+    public void draw() {
+        artworks = Case.drawings(drawing);
+    }
+
+    @Benchmark
+    public void map(Blackhole hole) {
+        MapSettings settings = MapSettings.DEFAULT.withDepth(depth == 0 ? MapSettings.ALL : depth);
+        for (Artwork artwork : artworks) {
+            hole.consume(Visible.regions(artwork, settings));
+        }
+    }
+}
