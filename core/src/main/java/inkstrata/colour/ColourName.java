@@ -57,7 +57,7 @@ public final class ColourName {
         if (hue < 225) {
             return "teal";
         }
-        if (hue < 300) {
+        if (hue < 310) {
             return "blue";
         }
         return hue < 325 ? "violet" : "magenta";
