@@ -1,12 +1,47 @@
 package inkstrata.planar;
 
 import inkstrata.artwork.Artwork;
+import java.util.List;
+import java.util.concurrent.ForkJoinPool;
 
-/** Makes the planar map of an artwork. */
+/**
+ * Makes the planar map of an artwork: flatten, cut into tiles leaving out what nobody sees, snap-round and label each tile on its
+ * own, and glue the tiles along their straight borders.
+ *
+ * <p>Work grows as (n + k) log n for n segments and k crossings. Where the files lead: {@link Flattener}, {@link
+ * TileWork} with {@link TileSplitter} and {@link Culling}, {@link MappedTile} with {@link TileNoding}, {@link HalfEdges},
+ * {@link TileFaces} and {@link TileLabels}, then {@link Glue}.
+ */
 public final class PlanarMapper {
     private PlanarMapper() {}
 
+    /**
+     * Maps an artwork.
+     *
+     * @param artwork on the sheet; what lies outside its frame is cut off
+     * @throws IllegalArgumentException if the frame does not lie on the grid's 8 m
+     */
     public static PlanarMap map(Artwork artwork, MapSettings settings) {
-        throw new UnsupportedOperationException();
+        Drawing drawing = Drawing.of(artwork);
+        Box frame = Box.of(artwork.frame());
+        Segments segments = new Segments();
+        Flattener flattener = new Flattener(segments, settings.flatnessMm(), frame);
+        for (int o = 0; o < drawing.areas().size(); o++) {
+            flattener.add(drawing.areas().get(o).outline(), o);
+        }
+        Paints paints = new Paints(drawing.shapes());
+        Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
+        TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
+        Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()));
+        return new PlanarMap(glued.edges(), frame.frame(), glued.stacks());
+    }
+
+    private static List<MappedTile> mapTiles(TileWork work, int threads) {
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            return pool.invoke(work);
+        } finally {
+            pool.shutdown();
+        }
     }
 }

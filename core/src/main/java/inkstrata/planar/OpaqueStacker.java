@@ -1,0 +1,35 @@
+package inkstrata.planar;
+
+/** Stacks of shapes that hide one another: simply their colours. */
+final class OpaqueStacker implements Stacker {
+    private final Paints paints;
+    private final int depth;
+    private final boolean[] seen;
+    private final Ints found = new Ints(16);
+
+    OpaqueStacker(Paints paints, int depth) {
+        this.paints = paints;
+        this.depth = depth;
+        this.seen = new boolean[paints.colourCount()];
+    }
+
+    @Override
+    public int[] stack(int[] shapes, long[] covers) {
+        found.clear();
+        for (int word = 0; word < covers.length && found.size() < depth; word++) {
+            for (long rest = covers[word]; rest != 0 && found.size() < depth; rest &= rest - 1) {
+                int colour = paints.colourOf(shapes[word * 64 + Long.numberOfTrailingZeros(rest)]);
+                if (!seen[colour]) {
+                    seen[colour] = true;
+                    found.add(colour);
+                }
+            }
+        }
+        int[] stack = new int[found.size()];
+        for (int i = 0; i < stack.length; i++) {
+            seen[found.get(i)] = false;
+            stack[i] = paints.colour(found.get(i)).packed();
+        }
+        return stack;
+    }
+}

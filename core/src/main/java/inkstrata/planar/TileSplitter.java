@@ -1,0 +1,156 @@
+package inkstrata.planar;
+
+/**
+ * Cuts a tile in two along a vertical or horizontal grid line.
+ *
+ * <p>A piece across the line is cut where its <em>source segment</em> meets the line, rounded: a function of segment and line
+ * alone, so equal for both tiles and all duplicates, and cuts do not add up. Pieces that lie on a tile's frame are dropped
+ * from it. How the winding number travels to the corner of the other half is told at {@link #windingBeyond}.
+ */
+final class TileSplitter {
+    private final Segments segments;
+
+    private Tile tile;
+    private boolean vertical;
+    private int line;
+    private Half below;
+    private Half above;
+    private int windingChange;
+
+    TileSplitter(Segments segments) {
+        this.segments = segments;
+    }
+
+    /** One half while it fills. */
+    private static final class Half {
+        private final Box box;
+        private final int[] start;
+        private final Ints pieces;
+
+        Half(Box box, int outlines, int expected) {
+            this.box = box;
+            this.start = new int[outlines + 1];
+            this.pieces = new Ints(expected);
+        }
+
+        void add(int ax, int ay, int bx, int by, int segment) {
+            if ((ax == bx && (ax == box.left() || ax == box.right()))
+                    || (ay == by && (ay == box.low() || ay == box.high()))) {
+                return;
+            }
+            pieces.add(ax);
+            pieces.add(ay);
+            pieces.add(bx);
+            pieces.add(by);
+            pieces.add(segment);
+        }
+    }
+
+    /**
+     * The two halves: left and right for a vertical line, low and high for a horizontal one.
+     *
+     * @param at x or y of the line, within the tile
+     */
+    Tile[] split(Tile whole, boolean verticalLine, int at) {
+        tile = whole;
+        vertical = verticalLine;
+        line = at;
+        Box box = whole.box();
+        int n = whole.outlines().length;
+        int expected = Tile.STRIDE * (whole.pieceCount() * 5 / 8 + 8);
+        below = new Half(
+                vertical
+                        ? new Box(box.left(), box.low(), at, box.high())
+                        : new Box(box.left(), box.low(), box.right(), at),
+                n,
+                expected);
+        above = new Half(
+                vertical
+                        ? new Box(at, box.low(), box.right(), box.high())
+                        : new Box(box.left(), at, box.right(), box.high()),
+                n,
+                expected);
+        int[] windingAbove = new int[n];
+        int[] p = whole.pieces();
+        int axis = vertical ? 0 : 1;
+        for (int i = 0; i < n; i++) {
+            below.start[i] = below.pieces.size() / Tile.STRIDE;
+            above.start[i] = above.pieces.size() / Tile.STRIDE;
+            windingChange = 0;
+            int end = whole.start()[i + 1] * Tile.STRIDE;
+            for (int k = whole.start()[i] * Tile.STRIDE; k < end; k += Tile.STRIDE) {
+                int ua = p[k + axis];
+                int ub = p[k + 2 + axis];
+                if (ua <= at && ub <= at) {
+                    putBelow(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+                } else if (ua >= at && ub >= at) {
+                    putAbove(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+                } else {
+                    cut(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4], ua < at);
+                }
+            }
+            windingAbove[i] = whole.winding()[i] + windingChange;
+        }
+        below.start[n] = below.pieces.size() / Tile.STRIDE;
+        above.start[n] = above.pieces.size() / Tile.STRIDE;
+        return new Tile[] {
+            new Tile(below.box, whole.outlines(), below.start, whole.winding(), below.pieces.raw(), whole.shapes()),
+            new Tile(above.box, whole.outlines(), above.start, windingAbove, above.pieces.raw(), whole.shapes()),
+        };
+    }
+
+    private void cut(int ax, int ay, int bx, int by, int segment, boolean rising) {
+        int cx = vertical ? line : segments.xAt(segment, line);
+        int cy = vertical ? segments.yAt(segment, line) : line;
+        if (rising) {
+            putBelow(ax, ay, cx, cy, segment);
+            putAbove(cx, cy, bx, by, segment);
+        } else {
+            putAbove(ax, ay, cx, cy, segment);
+            putBelow(cx, cy, bx, by, segment);
+        }
+    }
+
+    private void putBelow(int ax, int ay, int bx, int by, int segment) {
+        windingBeyond(ax, ay, bx, by);
+        below.add(ax, ay, bx, by, segment);
+    }
+
+    private void putAbove(int ax, int ay, int bx, int by, int segment) {
+        if (!vertical && leavesCorner(ax, ay, bx, by)) {
+            windingChange += bx > ax ? 1 : -1;
+        }
+        above.add(ax, ay, bx, by, segment);
+    }
+
+    /**
+     * Follows the corner's winding number to the other half.
+     *
+     * <p>Vertical line: walking right along the low side, each piece of the left half or on the line that rises from the low
+     * side is crossed. Horizontal line: walking up the left side, the low half's pieces that touch the left side above
+     * the corner and the pieces on the line that start at the left side are crossed; the high half's pieces that leave its
+     * own low left corner too ({@link #leavesCorner}).
+     */
+    private void windingBeyond(int ax, int ay, int bx, int by) {
+        Box box = tile.box();
+        if (vertical) {
+            if (ay != by && Math.min(ay, by) == box.low()) {
+                windingChange += by > ay ? -1 : 1;
+            }
+        } else if (ax != bx) {
+            int y = ax < bx ? ay : by;
+            if (Math.min(ax, bx) == box.left() && y > box.low()) {
+                windingChange += bx > ax ? 1 : -1;
+            }
+        }
+    }
+
+    private boolean leavesCorner(int ax, int ay, int bx, int by) {
+        if (ax == bx) {
+            return false;
+        }
+        return ax < bx
+                ? ax == tile.box().left() && ay == line
+                : bx == tile.box().left() && by == line;
+    }
+}

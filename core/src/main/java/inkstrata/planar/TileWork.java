@@ -1,0 +1,74 @@
+package inkstrata.planar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.RecursiveTask;
+
+/** Splits a tile until it is small and maps the parts, low and left halves first; other threads may take halves. */
+final class TileWork extends RecursiveTask<List<MappedTile>> {
+    private static final long serialVersionUID = 1L;
+
+    /** No tile is split below this width and height, in grid steps. */
+    private static final int SMALLEST = 64;
+
+    /** After so many splits in a row that leave nearly all pieces in one half, splitting is no use. */
+    private static final int MOST_FUTILE = 8;
+
+    private final transient Shared shared;
+    private final transient Tile tile;
+    private final int futile;
+
+    /**
+     * What all tiles of a map share.
+     *
+     * @param culling one for each thread, for its scratch space
+     */
+    record Shared(
+            Drawing drawing, Segments segments, Paints paints, MapSettings settings, ThreadLocal<Culling> culling) {
+        static Shared of(Drawing drawing, Segments segments, Paints paints, MapSettings settings) {
+            return new Shared(
+                    drawing,
+                    segments,
+                    paints,
+                    settings,
+                    ThreadLocal.withInitial(() -> new Culling(drawing, paints, settings.depth())));
+        }
+    }
+
+    TileWork(Shared shared, Tile tile, int futile) {
+        this.shared = shared;
+        this.tile = tile;
+        this.futile = futile;
+    }
+
+    @Override
+    protected List<MappedTile> compute() {
+        if (isSmall()) {
+            return List.of(MappedTile.of(
+                    tile, shared.drawing(), Stacker.of(shared.drawing(), shared.paints(), shared.settings())));
+        }
+        Box box = tile.box();
+        boolean vertical = box.width() >= box.height();
+        int at = vertical ? box.left() + box.width() / 2 : box.low() + box.height() / 2;
+        Tile[] halves = new TileSplitter(shared.segments()).split(tile, vertical, at);
+        Culling culling = shared.culling().get();
+        TileWork low = half(culling.cull(halves[0]));
+        TileWork high = half(culling.cull(halves[1]));
+        high.fork();
+        List<MappedTile> result = new ArrayList<>(low.compute());
+        result.addAll(high.join());
+        return result;
+    }
+
+    private boolean isSmall() {
+        Box box = tile.box();
+        return tile.pieceCount() <= shared.settings().tilePieces()
+                || futile >= MOST_FUTILE
+                || (box.width() <= SMALLEST && box.height() <= SMALLEST);
+    }
+
+    private TileWork half(Tile half) {
+        boolean nearlyAll = half.pieceCount() > tile.pieceCount() * 0.9;
+        return new TileWork(shared, half, nearlyAll ? futile + 1 : 0);
+    }
+}
