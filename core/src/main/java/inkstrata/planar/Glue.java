@@ -40,7 +40,7 @@ final class Glue {
         }
         Glue glue = new Glue(expected);
         tiles.forEach(glue::add);
-        glue.seams.sendTo(glue::seamEdge, StackTable.BARE);
+        glue.seams.sendTo(glue::seamEdge);
         return glue.finish();
     }
 

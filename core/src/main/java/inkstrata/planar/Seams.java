@@ -62,15 +62,15 @@ final class Seams {
     }
 
     /** Hands over an edge wherever the two sides differ; beyond the canvas is {@link EdgeTable#OUTSIDE}. */
-    void sendTo(EdgeSink sink, int bare) {
+    void sendTo(EdgeSink sink) {
         for (Seam seam : inOrder) {
             int[] below = sorted(seam.below);
             int[] above = sorted(seam.above);
-            join(seam, below, above, sink, bare);
+            join(seam, below, above, sink);
         }
     }
 
-    private static void join(Seam seam, int[] below, int[] above, EdgeSink sink, int bare) {
+    private static void join(Seam seam, int[] below, int[] above, EdgeSink sink) {
         int b = 0;
         int a = 0;
         int at = Integer.MIN_VALUE;
@@ -81,7 +81,7 @@ final class Seams {
             int belowStack = belowFrom == at ? below[b + 2] : EdgeTable.OUTSIDE;
             int aboveStack = aboveFrom == at ? above[a + 2] : EdgeTable.OUTSIDE;
             int end = Math.min(belowFrom == at ? below[b + 1] : belowFrom, aboveFrom == at ? above[a + 1] : aboveFrom);
-            if (belowStack != aboveStack && !(beyond(belowStack, bare) && beyond(aboveStack, bare))) {
+            if (belowStack != aboveStack) {
                 if (seam.vertical) {
                     sink.edge(seam.at, at, seam.at, end, belowStack, aboveStack);
                 } else {
@@ -96,11 +96,6 @@ final class Seams {
                 a += 3;
             }
         }
-    }
-
-    /** Bare sheet at the frame needs no edge to what lies beyond. */
-    private static boolean beyond(int stack, int bare) {
-        return stack == EdgeTable.OUTSIDE || stack == bare;
     }
 
     private static int[] sorted(Ints list) {

@@ -73,7 +73,6 @@ final class MapChecks {
     /** Going around a vertex, each edge's far side is the next edge's near side. */
     static void stacksAgreeAroundVertices(PlanarMap map, String name) {
         EdgeTable t = map.edges();
-        int bare = 0;
         int n = t.from().length;
         int[] from = t.from();
         int[] to = t.to();
@@ -81,8 +80,7 @@ final class MapChecks {
         for (int h = 0; h < 2 * n; h++) {
             int here = leftOf(t, h);
             int next = leftOf(t, halves.next(h));
-            boolean same = here == next || (beyond(here, bare) && beyond(next, bare));
-            assertThat(same)
+            assertThat(here == next)
                     .as(
                             "%s: stack %d turns into %d at %d,%d",
                             name,
@@ -92,10 +90,6 @@ final class MapChecks {
                             t.y()[halves.origin(halves.next(h))])
                     .isTrue();
         }
-    }
-
-    private static boolean beyond(int stack, int bare) {
-        return stack == bare || stack == EdgeTable.OUTSIDE;
     }
 
     private static int leftOf(EdgeTable t, int half) {

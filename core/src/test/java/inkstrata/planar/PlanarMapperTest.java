@@ -8,7 +8,7 @@ import java.util.function.LongFunction;
 import org.junit.jupiter.api.Test;
 
 class PlanarMapperTest {
-    private static final int SEEDS = 400;
+    private static final int SEEDS = 150;
 
     @Test
     void opaqueDrawingsAreMappedRight() {
