@@ -1,0 +1,244 @@
+package inkstrata.artwork.svg;
+
+import inkstrata.artwork.ArtworkException;
+import inkstrata.artwork.Source;
+import java.io.StringReader;
+import java.util.List;
+import java.util.Locale;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.util.SVGConstants;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.xml.sax.Attributes;
+import org.xml.sax.InputSource;
+import org.xml.sax.Locator;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.ext.DefaultHandler2;
+
+/** Builds the document from the parser's events: counts, keeps lines, and leaves out what could reach or run anything. */
+final class DocumentBuilding extends DefaultHandler2 {
+    private final String fileName;
+    private final Notes notes;
+    private final SVGOMDocument document = OpenSvgImplementation.emptyDocument();
+    private final Namespaces namespaces = new Namespaces();
+    private final StringBuilder text = new StringBuilder();
+    private Node current = document;
+    private Locator locator;
+    private int entities;
+    private int depth;
+    private int elements;
+    /** Where the last event ended, which is where the next tag starts; the parser itself only tells where a tag ends. */
+    private int line = 1;
+
+    DocumentBuilding(String fileName, Notes notes) {
+        this.fileName = fileName;
+        this.notes = notes;
+    }
+
+    SVGOMDocument document() {
+        return document;
+    }
+
+    @Override
+    public void setDocumentLocator(Locator where) {
+        locator = where;
+    }
+
+    @Override
+    public void startElement(String namespace, String localName, String name, Attributes attributes) {
+        flushText();
+        namespaces.enter(attributes);
+        if (current == document) {
+            welcomeRoot(name);
+        }
+        countUp(name, attributes.getLength());
+        Element element = document.createElementNS(emptyToNull(namespaces.ofElement(name)), safe(name));
+        for (int i = 0; i < attributes.getLength(); i++) {
+            copy(element, attributes.getQName(i), attributes.getValue(i));
+        }
+        element.setAttributeNS(Elements.OWN, "inkstrata:" + Elements.LINE, Integer.toString(line));
+        current.appendChild(element);
+        current = element;
+        eventEnded();
+    }
+
+    private void copy(Element element, String name, String value) {
+        if (name.equals("xmlns") || name.startsWith("xmlns:")) {
+            return;
+        }
+        String namespace = namespaces.ofAttribute(name);
+        String local = name.substring(name.indexOf(':') + 1);
+        if (namespace.isEmpty() && local.toLowerCase(Locale.ROOT).startsWith("on")) {
+            notes.info(place(element), "the script in " + name + " does not run");
+        } else if (namespace.equals(javax.xml.XMLConstants.XML_NS_URI) && local.equals("base")) {
+            notes.info(place(element), "xml:base is not followed; nothing outside the file is read");
+        } else if (namespace.isEmpty()) {
+            element.setAttributeNS(null, local, value);
+        } else {
+            String prefix = namespace.equals(SVGConstants.XLINK_NAMESPACE_URI) ? "xlink:" : "";
+            element.setAttributeNS(namespace, prefix.isEmpty() ? safe(name) : prefix + local, value);
+        }
+    }
+
+    private void welcomeRoot(String name) {
+        String local = name.substring(name.indexOf(':') + 1);
+        Source here = new Source(local, "", line, List.of());
+        if (!local.equals("svg")) {
+            throw new ArtworkException(
+                    fileName,
+                    here,
+                    "the file is not a drawing: it starts with this element, not with <svg>.",
+                    "Choose an SVG file.");
+        }
+        String namespace = namespaces.ofElement(name);
+        if (namespace.isEmpty()) {
+            notes.info(here, "the file does not say that it is SVG (no xmlns); it was read as SVG");
+            namespaces.assumeSvg();
+        } else if (!namespace.equals(SVGConstants.SVG_NAMESPACE_URI)) {
+            throw new ArtworkException(
+                    fileName,
+                    here,
+                    "the file's namespace is '" + namespace + "', which is not SVG's.",
+                    "Write xmlns=\"" + SVGConstants.SVG_NAMESPACE_URI + "\" on <svg>.");
+        }
+    }
+
+    private void countUp(String name, int attributes) {
+        Source here = new Source(name.substring(name.indexOf(':') + 1), "", line, List.of());
+        if (++depth > Limits.DEPTH) {
+            throw new ArtworkException(
+                    fileName,
+                    here,
+                    "elements are nested more than " + Limits.DEPTH + " deep.",
+                    "Ungroup the drawing and save it again.");
+        }
+        if (++elements > Limits.ELEMENTS) {
+            throw new ArtworkException(
+                    fileName,
+                    here,
+                    "the drawing has more than " + Limits.ELEMENTS + " elements.",
+                    "Merge shapes of one colour, or split the drawing.");
+        }
+        if (attributes > Limits.ATTRIBUTES) {
+            throw new ArtworkException(
+                    fileName,
+                    here,
+                    "this element has " + attributes + " attributes; " + Limits.ATTRIBUTES + " are the limit.",
+                    "Open the file in a drawing program and save it as plain SVG.");
+        }
+    }
+
+    @Override
+    public void endElement(String namespace, String localName, String name) {
+        flushText();
+        current = current.getParentNode();
+        depth--;
+        namespaces.leave();
+        eventEnded();
+    }
+
+    @Override
+    public void characters(char[] characters, int start, int length) {
+        text.append(characters, start, length);
+        eventEnded();
+    }
+
+    @Override
+    public void ignorableWhitespace(char[] characters, int start, int length) {
+        characters(characters, start, length);
+    }
+
+    @Override
+    public void comment(char[] characters, int start, int length) {
+        eventEnded();
+    }
+
+    @Override
+    public void startCDATA() {
+        eventEnded();
+    }
+
+    @Override
+    public void endCDATA() {
+        eventEnded();
+    }
+
+    @Override
+    public void endDTD() {
+        eventEnded();
+    }
+
+    @Override
+    public void startEntity(String name) {
+        if (!name.startsWith("[")) {
+            eventEnded();
+            entities++;
+        }
+    }
+
+    @Override
+    public void endEntity(String name) {
+        if (!name.startsWith("[")) {
+            entities--;
+            eventEnded();
+        }
+    }
+
+    @Override
+    public void processingInstruction(String target, String data) {
+        if (target.equals("xml-stylesheet")) {
+            notes.warning(
+                    new Source("", "", Math.max(0, locator.getLineNumber()), List.of()),
+                    "the style sheet outside the file is not read; copy its rules into a <style> element");
+        }
+        eventEnded();
+    }
+
+    @Override
+    public void skippedEntity(String name) {
+        if (!name.startsWith("[") && !name.startsWith("%")) {
+            notes.warning(place(null), "the entity &" + name + "; lies outside the file and is left out");
+        }
+        eventEnded();
+    }
+
+    @Override
+    public InputSource resolveEntity(String name, String publicId, String baseUri, String systemId) {
+        return new InputSource(new StringReader(""));
+    }
+
+    @Override
+    public void fatalError(SAXParseException fault) throws SAXException {
+        throw fault;
+    }
+
+    private void flushText() {
+        if (text.length() > 0 && current != document) {
+            current.appendChild(document.createTextNode(text.toString()));
+        }
+        text.setLength(0);
+    }
+
+    private void eventEnded() {
+        if (entities == 0 && locator != null && locator.getLineNumber() > 0) {
+            line = locator.getLineNumber();
+        }
+    }
+
+    private Source place(Element element) {
+        return element == null
+                ? new Source("", "", line, List.of())
+                : new Source(element.getLocalName(), element.getAttributeNS(null, "id"), line, List.of());
+    }
+
+    private static String emptyToNull(String namespace) {
+        return namespace.isEmpty() ? null : namespace;
+    }
+
+    /** A name that the document accepts with any namespace; the prefix itself means nothing any more. */
+    private static String safe(String name) {
+        String local = name.substring(name.lastIndexOf(':') + 1);
+        return local.isEmpty() ? "unnamed" : local;
+    }
+}
