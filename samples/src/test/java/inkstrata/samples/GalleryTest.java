@@ -1,0 +1,62 @@
+package inkstrata.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import inkstrata.colour.Rgb;
+import inkstrata.measure.Size;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The pictures of the README are what the program makes today.
+ *
+ * <p>To draw them anew: {@code mvn -pl samples -am test -Dtest=GalleryTest -Dsurefire.failIfNoSpecifiedTests=false
+ * -Dtest.jvm.options=-Dgallery.rewrite=true}, then look at them.
+ */
+class GalleryTest {
+    /** Renderers and JDKs draw soft edges in slightly different ways; a moved or missing film changes far more. */
+    private static final double MEAN_DIFFERENCE = 1.0;
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource({"orchard, 400, 560, 500, 700, #f7efdc", "carafe, 120, 160, 180, 220, #ffffff"})
+    void theCommittedPictureIsWhatTheFilmsMakeToday(
+            String name, double width, double height, double sheetWidth, double sheetHeight, String bare)
+            throws IOException {
+        Sample sample = new Sample(name);
+        Films films = Press.print(
+                sample, new Size(width, height), new Size(sheetWidth, sheetHeight), Rgb.parse(bare), folder);
+        BufferedImage today = Gallery.draw(sample.drawing(), films);
+        Path committed = Path.of(name, "gallery.png").toAbsolutePath();
+        if (Boolean.getBoolean("gallery.rewrite")) {
+            ImageIO.write(today, "png", committed.toFile());
+        }
+        assertThat(meanDifference(ImageIO.read(committed.toFile()), today)).isLessThan(MEAN_DIFFERENCE);
+        assertThat(Files.size(committed)).as("a page should load fast").isLessThan(1_000_000);
+    }
+
+    /** Of all channels of all pixels, 0 to 255. */
+    private static double meanDifference(BufferedImage a, BufferedImage b) {
+        assertThat(a.getWidth()).isEqualTo(b.getWidth());
+        assertThat(a.getHeight()).isEqualTo(b.getHeight());
+        long sum = 0;
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                int p = a.getRGB(x, y);
+                int q = b.getRGB(x, y);
+                for (int shift = 0; shift < 24; shift += 8) {
+                    sum += Math.abs((p >> shift & 255) - (q >> shift & 255));
+                }
+            }
+        }
+        return sum / (3.0 * a.getWidth() * a.getHeight());
+    }
+}
