@@ -1,0 +1,144 @@
+package inkstrata.samples;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.colour.Rgb;
+import inkstrata.job.Edition;
+import inkstrata.job.Job;
+import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
+import inkstrata.measure.Size;
+import inkstrata.plan.Side;
+import inkstrata.plugin.Plugins;
+import inkstrata.separation.FilmStack;
+import inkstrata.separation.FilmStack.Comparison;
+import inkstrata.separation.FilmStack.Difference;
+import inkstrata.separation.FilmStack.Film;
+import inkstrata.separation.Separation;
+import inkstrata.shop.Separator;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * A drawing taken apart by the whole shop without trap, its films laid over each other by another program.
+ *
+ * @param separation what the shop made
+ * @param svg the drawing's file
+ * @param pixelsPerMm at which it was drawn
+ * @param comparison of the drawing and the films, one over the other, both drawn by jsvg
+ */
+record PrintedAgain(Separation separation, byte[] svg, double pixelsPerMm, Comparison comparison) {
+    /** No two colours are joined, so that the print has exactly the drawing's. */
+    private static final Job JOB = new Job(
+            "",
+            "",
+            Optional.empty(),
+            Rgb.WHITE,
+            Side.FRONT,
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Job.DEFAULT_REGISTER_MM,
+            0,
+            List.of(),
+            List.of(),
+            Edition.DEFAULT,
+            Map.of());
+
+    /** A fifth of a pixel: the flatness of our curves, as much again for jsvg's, and its rounding to floats. */
+    private static final double NEAR_MM = 0.03;
+
+    private static final int FINER = 5;
+
+    /**
+     * @param svg the file that {@code artwork} was read from
+     * @param pixelsPerMm chosen so that straight edges do not run through the middle of pixels
+     */
+    static PrintedAgain of(Artwork artwork, byte[] svg, double pixelsPerMm) throws IOException {
+        Plugins all = Plugins.load(PrintedAgain.class.getClassLoader());
+        Separator shop = new Separator(new Plugins(all.planners(), List.of(), List.of(), all.writers()));
+        Separation separation = shop.separate(artwork, JOB);
+        Frame picture = separation.artwork().frame();
+        BufferedImage drawing =
+                FilmStack.drawing(svg, Rgb.WHITE, new Size(picture.width(), picture.height()), pixelsPerMm);
+        BufferedImage print = FilmStack.print(films(shop, separation), Rgb.WHITE, picture, pixelsPerMm);
+        return new PrintedAgain(separation, svg, pixelsPerMm, FilmStack.compare(drawing, print));
+    }
+
+    /**
+     * The differences that two drawings of the same thing need not have: nowhere within {@link #NEAR_MM} of the pixel's middle
+     * has the drawing the colour that was printed there.
+     *
+     * <p>The others lie beside a border, where the pixel's middle falls on one side or the other, or on a part of the drawing
+     * thinner than a pixel. Looked for in the drawing at five times as many pixels first, and where it is not seen there,
+     * through the magnifying glass.
+     */
+    List<Difference> disagreements() {
+        if (comparison.differences().isEmpty()) {
+            return List.of();
+        }
+        BufferedImage fine = FilmStack.drawing(svg, Rgb.WHITE, size(), FINER * pixelsPerMm);
+        return comparison.differences().stream()
+                .filter(difference -> !isBeside(fine, difference))
+                .filter(difference -> Double.isInfinite(
+                        FilmStack.toColour(svg, Rgb.WHITE, size(), placeOf(difference), difference.printed(), NEAR_MM)))
+                .toList();
+    }
+
+    /** Those of {@link #disagreements} where the umpire sees another colour than the one that was printed. */
+    List<Difference> faults(Artwork artwork) {
+        return disagreements().stream()
+                .filter(difference -> !PaintersEye.colourAt(artwork, Rgb.WHITE, placeOf(difference))
+                        .equals(difference.printed()))
+                .toList();
+    }
+
+    private Size size() {
+        Frame picture = separation.artwork().frame();
+        return new Size(picture.width(), picture.height());
+    }
+
+    /** The middle of the pixel, from the picture's top left corner. */
+    private Place placeOf(Difference difference) {
+        return new Place((difference.x() + 0.5) / pixelsPerMm, (difference.y() + 0.5) / pixelsPerMm);
+    }
+
+    private static boolean isBeside(BufferedImage fine, Difference difference) {
+        int x = FINER * difference.x() + FINER / 2;
+        int y = FINER * difference.y() + FINER / 2;
+        for (int dy = -1; dy <= 1; dy++) {
+            for (int dx = -1; dx <= 1; dx++) {
+                if ((fine.getRGB(x + dx, y + dy) & 0xffffff)
+                        == difference.printed().packed()) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static List<Film> films(Separator shop, Separation separation) throws IOException {
+        TreeMap<String, byte[]> files = new TreeMap<>();
+        shop.write(separation, List.of(), JOB, name -> new ByteArrayOutputStream() {
+            @Override
+            public void close() {
+                files.put(name, toByteArray());
+            }
+        });
+        List<byte[]> inOrder = files.entrySet().stream()
+                .filter(file -> file.getKey().matches("\\d+-.*\\.svg"))
+                .map(Map.Entry::getValue)
+                .toList();
+        List<Film> films = new ArrayList<>();
+        for (int pull = 0; pull < inOrder.size(); pull++) {
+            films.add(new Film(
+                    inOrder.get(pull), separation.plan().pulls().get(pull).ink().swatch()));
+        }
+        return films;
+    }
+}
