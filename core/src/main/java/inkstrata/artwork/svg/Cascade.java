@@ -1,0 +1,279 @@
+package inkstrata.artwork.svg;
+
+import inkstrata.artwork.Source;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.css.engine.CSSStylableElement;
+import org.w3c.dom.Attr;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+
+/**
+ * Decides for every element which declarations hold (CSS Cascade 4, section 6; SVG 2, section 6.6 for presentation
+ * attributes), and writes them into its {@code style}, so that Batik meets no style sheet. Inheriting is left to Batik.
+ */
+final class Cascade {
+    private static final String CSS = "text/css";
+
+    /** Properties that cannot change what is printed. */
+    private static final Set<String> NOT_ON_PAPER = Set.of(
+            "cursor",
+            "pointer-events",
+            "enable-background",
+            "color-rendering",
+            "shape-rendering",
+            "text-rendering",
+            "image-rendering",
+            "color-interpolation",
+            "color-interpolation-filters",
+            "color-profile",
+            "will-change",
+            "user-select",
+            "outline",
+            "line-height",
+            "transition",
+            "solid-color",
+            "solid-opacity",
+            "text-indent",
+            "buffered-rendering",
+            "touch-action",
+            "shape-padding",
+            "shape-margin",
+            "white-space",
+            "text-align",
+            "block-progression",
+            "text-transform",
+            "text-orientation",
+            "text-decoration-line",
+            "text-decoration-style",
+            "text-decoration-color",
+            "font-variant-ligatures",
+            "font-variant-position",
+            "font-variant-caps",
+            "font-variant-numeric",
+            "font-variant-alternates",
+            "font-variant-east-asian",
+            "font-feature-settings",
+            "font-variation-settings",
+            "inline-size",
+            "viewport-fill",
+            "viewport-fill-opacity",
+            "glyph-orientation-vertical",
+            "audio-level",
+            "display-align");
+
+    /** Geometry that SVG 2, section 8, lets style sheets set. */
+    private static final Set<String> GEOMETRY = Set.of("x", "y", "width", "height", "cx", "cy", "r", "rx", "ry", "d");
+
+    private final Notes notes;
+    private final ValueMending values;
+    private final RuleIndex rules;
+    private final List<Styled> results = new ArrayList<>();
+    private boolean translucentColours;
+
+    /** What was decided for one element: properties in rising order of their weight. */
+    private record Styled(Element element, Map<String, Mended> properties) {}
+
+    private Cascade(Notes notes, ValueMending values, RuleIndex rules) {
+        this.notes = notes;
+        this.values = values;
+        this.rules = rules;
+    }
+
+    /** Applies all style sheets of the drawing and takes them out. */
+    static void apply(String fileName, SVGOMDocument document, LocalReferences references, Notes notes) {
+        Element root = document.getDocumentElement();
+        StyleSheet sheet = new StyleSheet(fileName, notes);
+        List<Element> styleElements = new ArrayList<>();
+        gather(root, styleElements);
+        for (Element style : styleElements) {
+            String type = style.getAttributeNS(null, "type").trim();
+            Source source = Elements.source(style);
+            if (!type.isEmpty() && !type.equalsIgnoreCase(CSS)) {
+                notes.warning(source, "a style sheet of type '" + type + "' is not read");
+            } else if (sheet.mediaMatches(style.getAttributeNS(null, "media"), source)) {
+                sheet.add(style.getTextContent(), source);
+            }
+        }
+        Cascade cascade = new Cascade(notes, new ValueMending(document, references), new RuleIndex(sheet.rules()));
+        cascade.decide(root, CustomProperties.NONE);
+        cascade.write(root);
+        styleElements.forEach(style -> style.getParentNode().removeChild(style));
+    }
+
+    private static void gather(Element element, List<Element> styleElements) {
+        if (Elements.isSvg(element, "style")) {
+            styleElements.add(element);
+        }
+        for (Element child = Elements.firstChild(element); child != null; child = Elements.nextSibling(child)) {
+            gather(child, styleElements);
+        }
+    }
+
+    private void decide(Element element, CustomProperties inherited) {
+        CustomProperties custom = inherited;
+        if (Elements.isSvg(element) && element instanceof CSSStylableElement) {
+            List<Declaration> declarations = byWeight(element);
+            custom = inherited.with(customOf(declarations));
+            Map<String, Mended> decided = presentationAttributes(element);
+            for (Declaration declaration : declarations) {
+                put(decided, element, declaration, custom);
+            }
+            if (!decided.isEmpty()) {
+                results.add(new Styled(element, decided));
+            }
+        }
+        for (Element child = Elements.firstChild(element); child != null; child = Elements.nextSibling(child)) {
+            decide(child, custom);
+        }
+    }
+
+    /** Declarations of sheets and of the element itself, weakest first. */
+    private List<Declaration> byWeight(Element element) {
+        List<Declaration> ofSheets = rules.declarationsFor(element);
+        String style = element.getAttributeNS(null, "style");
+        List<Declaration> own = style.isBlank()
+                ? List.of()
+                : Declaration.list(style, fault -> notes.warning(Elements.source(element), fault));
+        List<Declaration> ordered = new ArrayList<>();
+        for (boolean important : new boolean[] {false, true}) {
+            ofSheets.stream().filter(d -> d.important() == important).forEach(ordered::add);
+            own.stream().filter(d -> d.important() == important).forEach(ordered::add);
+        }
+        return ordered;
+    }
+
+    private static Map<String, String> customOf(List<Declaration> declarations) {
+        Map<String, String> custom = new LinkedHashMap<>();
+        for (Declaration declaration : declarations) {
+            if (declaration.property().startsWith("--")) {
+                custom.put(declaration.property(), declaration.value());
+            }
+        }
+        return custom;
+    }
+
+    private Map<String, Mended> presentationAttributes(Element element) {
+        Map<String, Mended> decided = new LinkedHashMap<>();
+        NamedNodeMap attributes = element.getAttributes();
+        List<String> taken = new ArrayList<>();
+        for (int i = 0; i < attributes.getLength(); i++) {
+            Attr attribute = (Attr) attributes.item(i);
+            String name = attribute.getName();
+            boolean plain = attribute.getNamespaceURI() == null && !name.equals("transform");
+            if (plain && (ValueMending.AS_ATTRIBUTES.contains(name) || values.isBatiks(name))) {
+                taken.add(name);
+            }
+        }
+        taken.sort(null);
+        for (String name : taken) {
+            Declaration declaration = new Declaration(name, element.getAttributeNS(null, name), false);
+            put(decided, element, declaration, CustomProperties.NONE);
+            element.removeAttributeNS(null, name);
+        }
+        return decided;
+    }
+
+    private void put(Map<String, Mended> decided, Element element, Declaration declaration, CustomProperties custom) {
+        String property = declaration.property();
+        if (property.startsWith("-") || NOT_ON_PAPER.contains(property)) {
+            return;
+        }
+        if (GEOMETRY.contains(property)) {
+            decided.put(property, Mended.plain(declaration.value()));
+            return;
+        }
+        if (!ValueMending.AS_ATTRIBUTES.contains(property) && !values.isBatiks(property)) {
+            notes.warning(Elements.source(element), "the property " + property + " is not followed here");
+            return;
+        }
+        Optional<String> value = CustomProperties.hasVar(declaration.value())
+                ? custom.resolved(declaration.value())
+                : Optional.of(declaration.value());
+        Optional<Mended> mended = value.flatMap(text -> values.mend(property, text));
+        if (mended.isEmpty()) {
+            String given = Declaration.shortened(declaration.value());
+            notes.warning(Elements.source(element), property + " '" + given + "' is not understood and was left out");
+            if (value.isEmpty()) {
+                decided.remove(property);
+            }
+            return;
+        }
+        for (String longhand : longhands(property)) {
+            decided.remove(longhand);
+            decided.put(longhand, mended.get());
+        }
+    }
+
+    private static List<String> longhands(String property) {
+        return property.equals("marker") ? List.of("marker-start", "marker-mid", "marker-end") : List.of(property);
+    }
+
+    private void write(Element root) {
+        for (Styled styled : results) {
+            for (Mended mended : styled.properties().values()) {
+                boolean solid = mended.alpha().isEmpty()
+                        || mended.alpha().equals("1")
+                        || mended.alpha().equals("currentColor");
+                translucentColours |= !solid;
+            }
+        }
+        if (translucentColours) {
+            root.setAttributeNS(Elements.OWN, "inkstrata:" + ColourAlpha.ANY, "yes");
+        }
+        for (Styled styled : results) {
+            write(styled.element(), styled.properties());
+        }
+    }
+
+    private void write(Element element, Map<String, Mended> properties) {
+        StringBuilder style = new StringBuilder();
+        multiplyStopAlpha(properties);
+        properties.forEach((property, mended) -> {
+            if (!mended.note().isEmpty()) {
+                notes.warning(Elements.source(element), mended.note());
+            }
+            String value = mended.value();
+            if (ValueMending.AS_ATTRIBUTES.contains(property) || GEOMETRY.contains(property)) {
+                setOrRemove(element, property, value);
+            } else if (value.startsWith("context-")) {
+                element.setAttributeNS(Elements.OWN, "inkstrata:" + property, value);
+            } else if (!value.isEmpty()) {
+                style.append(style.length() == 0 ? "" : ";")
+                        .append(property)
+                        .append(':')
+                        .append(value);
+            }
+            if (translucentColours && !mended.alpha().isEmpty() && ColourAlpha.PROPERTIES.contains(property)) {
+                element.setAttributeNS(Elements.OWN, "inkstrata:" + property + "-alpha", mended.alpha());
+            }
+        });
+        setOrRemove(element, "style", style.toString());
+    }
+
+    private static void multiplyStopAlpha(Map<String, Mended> properties) {
+        Mended colour = properties.get("stop-color");
+        if (colour != null
+                && colour.alpha().matches("[\\d.E-]+")
+                && !colour.alpha().equals("1")) {
+            Mended opacity = properties.getOrDefault("stop-opacity", Mended.plain("1"));
+            if (!opacity.value().equals("inherit")) {
+                double product = Double.parseDouble(colour.alpha()) * Double.parseDouble(opacity.value());
+                properties.put("stop-opacity", Mended.plain(Double.toString(product)));
+            }
+        }
+    }
+
+    private static void setOrRemove(Element element, String name, String value) {
+        if (value.isEmpty() || (value.equals("none") && name.equals("transform"))) {
+            element.removeAttributeNS(null, name);
+        } else {
+            element.setAttributeNS(null, name, value);
+        }
+    }
+}

@@ -1,0 +1,174 @@
+package inkstrata.artwork.svg;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.css.engine.SVGCSSEngine;
+import org.apache.batik.css.engine.value.ValueManager;
+import org.apache.batik.css.parser.Parser;
+import org.apache.batik.util.ParsedURL;
+import org.w3c.dom.DOMException;
+
+/** Rewrites the values of properties so that Batik, which knows the CSS of 2001, takes them as CSS of today means them. */
+final class ValueMending {
+    /** Properties that Batik does not know and the walk over the drawing does; they become attributes. */
+    static final Set<String> AS_ATTRIBUTES = Set.of(
+            "paint-order",
+            "vector-effect",
+            "transform",
+            "transform-origin",
+            "transform-box",
+            "mix-blend-mode",
+            "isolation");
+
+    private static final Set<String> OPACITIES =
+            Set.of("opacity", "fill-opacity", "stroke-opacity", "stop-opacity", "flood-opacity");
+    private static final Set<String> COLOURS = Set.of("color", "stop-color", "flood-color", "lighting-color");
+    private static final Set<String> REFERENCES =
+            Set.of("clip-path", "mask", "filter", "marker-start", "marker-mid", "marker-end", "marker");
+    private static final Pattern NEGATIVE = Pattern.compile("(?:^|[\\s,])-\\s*[\\d.]*[1-9]");
+    private static final Pattern NEW_UNIT = Pattern.compile("(?i)([-+]?(?:\\d+\\.?\\d*|\\.\\d+))(rem|q)\\b");
+
+    private final LocalReferences references;
+    private final PaintMending fills;
+    private final PaintMending strokes;
+    private final SVGCSSEngine engine;
+    private final Map<String, Optional<Mended>> known = new HashMap<>();
+
+    ValueMending(SVGOMDocument document, LocalReferences references) {
+        this.references = references;
+        this.fills = new PaintMending(url -> references.fault("fill", url));
+        this.strokes = new PaintMending(url -> references.fault("stroke", url));
+        this.engine =
+                new SVGCSSEngine(document, new ParsedURL(OpenSvgImplementation.MADE_UP_PLACE), new Parser(), null);
+    }
+
+    /** Whether Batik has that property, longhand or shorthand. */
+    boolean isBatiks(String property) {
+        return engine.getPropertyIndex(property) >= 0 || engine.getShorthandIndex(property) >= 0;
+    }
+
+    /** The value to write; empty if CSS would drop the declaration because its value means nothing. */
+    Optional<Mended> mend(String property, String value) {
+        return known.computeIfAbsent(property + ":" + value, key -> mendNew(property, value));
+    }
+
+    private Optional<Mended> mendNew(String property, String value) {
+        String small = value.trim().toLowerCase(Locale.ROOT);
+        Optional<Mended> wide = wideKeyword(property, small);
+        if (wide.isPresent()) {
+            return wide;
+        }
+        if (AS_ATTRIBUTES.contains(property)) {
+            return Optional.of(Mended.plain(value.trim()));
+        }
+        Optional<Mended> mended = byProperty(property, value.trim(), small);
+        boolean context = mended.isPresent() && mended.get().value().startsWith("context-");
+        return mended.filter(m -> context || m.value().isEmpty() || batikTakes(property, m.value()));
+    }
+
+    private Optional<Mended> byProperty(String property, String value, String small) {
+        if (OPACITIES.contains(property)) {
+            return opacity(small);
+        }
+        if (COLOURS.contains(property)) {
+            return PaintMending.colour(value);
+        }
+        if (property.equals("fill") || property.equals("stroke")) {
+            return (property.equals("fill") ? fills : strokes).paint(value);
+        }
+        if (REFERENCES.contains(property)) {
+            return Optional.of(references.mend(property, value));
+        }
+        return switch (property) {
+            case "display" -> Optional.of(Mended.plain(small.equals("none") ? small : "inline"));
+            case "overflow" -> Optional.of(Mended.plain(small.equals("clip") ? "hidden" : small));
+            case "stroke-linejoin" ->
+                Optional.of(
+                        small.equals("arcs") || small.equals("miter-clip")
+                                ? Mended.plain("miter").saying("stroke-linejoin '" + small + "' was drawn as miter")
+                                : Mended.plain(small));
+            case "stroke-width", "stroke-dasharray", "font-size" ->
+                NEGATIVE.matcher(small).find() ? Optional.empty() : Optional.of(Mended.plain(oldUnits(value)));
+            case "font-weight" -> Optional.of(Mended.plain(fontWeight(small)));
+            case "writing-mode" ->
+                Optional.of(Mended.plain(
+                        switch (small) {
+                            case "horizontal-tb" -> "lr-tb";
+                            case "vertical-rl", "vertical-lr" -> "tb";
+                            default -> small;
+                        }));
+            default -> Optional.of(Mended.plain(oldUnits(value)));
+        };
+    }
+
+    /** {@code inherit}, {@code initial}, {@code unset}, {@code revert} (CSS Cascade 4, section 7.3). */
+    private Optional<Mended> wideKeyword(String property, String small) {
+        boolean reset = List.of("initial", "unset", "revert", "revert-layer").contains(small);
+        if (!reset && !small.equals("inherit")) {
+            return Optional.empty();
+        }
+        int index = engine.getPropertyIndex(property);
+        if (index < 0) {
+            return Optional.of(Mended.plain(reset ? "" : "inherit"));
+        }
+        ValueManager manager = engine.getValueManagers()[index];
+        if (!reset || (!small.equals("initial") && manager.isInheritedProperty())) {
+            return Optional.of(new Mended("inherit", manager.isInheritedProperty() ? "" : "1", ""));
+        }
+        return Optional.of(Mended.colour(manager.getDefaultValue().getCssText(), 1));
+    }
+
+    private static Optional<Mended> opacity(String small) {
+        try {
+            boolean percent = small.endsWith("%");
+            double number = Double.parseDouble(percent ? small.substring(0, small.length() - 1) : small);
+            double opacity = Math.max(0, Math.min(1, percent ? number / 100 : number));
+            return Double.isNaN(opacity) ? Optional.empty() : Optional.of(Mended.plain(plainNumber(opacity)));
+        } catch (NumberFormatException noNumber) {
+            return Optional.empty();
+        }
+    }
+
+    private static String plainNumber(double number) {
+        return new java.math.BigDecimal(number)
+                .round(new java.math.MathContext(9))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** Batik knows whole hundreds only. */
+    private static String fontWeight(String small) {
+        if (!small.matches("\\d{1,4}")) {
+            return small;
+        }
+        int hundreds = (Integer.parseInt(small) + 50) / 100;
+        return Integer.toString(Math.max(1, Math.min(9, hundreds)) * 100);
+    }
+
+    /** {@code rem} with the 16 px a root element has by default, and quarter millimetres. */
+    private static String oldUnits(String value) {
+        Matcher matcher = NEW_UNIT.matcher(value);
+        return matcher.replaceAll(found -> found.group(2).equalsIgnoreCase("q")
+                ? plainNumber(Double.parseDouble(found.group(1)) / 4) + "mm"
+                : plainNumber(Double.parseDouble(found.group(1)) * 16) + "px");
+    }
+
+    private boolean batikTakes(String property, String value) {
+        try {
+            if (engine.getPropertyIndex(property) < 0) {
+                return true;
+            }
+            engine.parsePropertyValue(null, property, value);
+            return true;
+        } catch (DOMException refused) {
+            return false;
+        }
+    }
+}
