@@ -124,7 +124,7 @@ final class Cascade {
             for (Declaration declaration : declarations) {
                 put(decided, element, declaration, custom);
             }
-            if (!decided.isEmpty()) {
+            if (!decided.isEmpty() || element.hasAttributeNS(null, "style")) {
                 results.add(new Styled(element, decided));
             }
         }

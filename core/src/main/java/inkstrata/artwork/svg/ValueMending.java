@@ -9,6 +9,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.UserAgentAdapter;
+import org.apache.batik.css.engine.CSSContext;
+import org.apache.batik.css.engine.CSSStylableElement;
 import org.apache.batik.css.engine.SVGCSSEngine;
 import org.apache.batik.css.engine.value.ValueManager;
 import org.apache.batik.css.parser.Parser;
@@ -33,20 +37,25 @@ final class ValueMending {
     private static final Set<String> REFERENCES =
             Set.of("clip-path", "mask", "filter", "marker-start", "marker-mid", "marker-end", "marker");
     private static final Pattern NEGATIVE = Pattern.compile("(?:^|[\\s,])-\\s*[\\d.]*[1-9]");
+    private static final Pattern COMPUTED = Pattern.compile("(?:^|[\\s,(])(?:calc|min|max|clamp|env|attr)\\(");
     private static final Pattern NEW_UNIT = Pattern.compile("(?i)([-+]?(?:\\d+\\.?\\d*|\\.\\d+))(rem|q)\\b");
 
     private final LocalReferences references;
     private final PaintMending fills;
     private final PaintMending strokes;
     private final SVGCSSEngine engine;
+    private final CSSStylableElement asker;
     private final Map<String, Optional<Mended>> known = new HashMap<>();
 
     ValueMending(SVGOMDocument document, LocalReferences references) {
         this.references = references;
+        this.asker = (CSSStylableElement) document.getDocumentElement();
         this.fills = new PaintMending(url -> references.fault("fill", url));
         this.strokes = new PaintMending(url -> references.fault("stroke", url));
+        // Only asked whether a value is one; it never computes styles or follows an address.
+        CSSContext asked = new BridgeContext(new UserAgentAdapter());
         this.engine =
-                new SVGCSSEngine(document, new ParsedURL(OpenSvgImplementation.MADE_UP_PLACE), new Parser(), null);
+                new SVGCSSEngine(document, new ParsedURL(OpenSvgImplementation.MADE_UP_PLACE), new Parser(), asked);
     }
 
     /** Whether Batik has that property, longhand or shorthand. */
@@ -67,6 +76,9 @@ final class ValueMending {
         }
         if (AS_ATTRIBUTES.contains(property)) {
             return Optional.of(Mended.plain(value.trim()));
+        }
+        if (COMPUTED.matcher(small).find()) {
+            return Optional.empty();
         }
         Optional<Mended> mended = byProperty(property, value.trim(), small);
         boolean context = mended.isPresent() && mended.get().value().startsWith("context-");
@@ -165,7 +177,7 @@ final class ValueMending {
             if (engine.getPropertyIndex(property) < 0) {
                 return true;
             }
-            engine.parsePropertyValue(null, property, value);
+            engine.parsePropertyValue(asker, property, value);
             return true;
         } catch (DOMException refused) {
             return false;

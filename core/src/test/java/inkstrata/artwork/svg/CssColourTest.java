@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import inkstrata.colour.CssColourNames;
 import inkstrata.colour.Rgb;
 import java.util.Locale;
+import org.apache.batik.css.engine.value.Value;
+import org.apache.batik.css.engine.value.svg.SVGValueConstants;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,7 +41,7 @@ class CssColourTest {
                 "hsl(270 50% 40%) | #663399 | 1",
                 "hsl(-90 50 40) | #663399 | 1",
                 "hsl(300grad 50% 40%) | #663399 | 1",
-                "hwb(150 20% 10%) | #33e680 | 1",
+                "hwb(150 20% 10%) | #33e68c | 1",
                 "hwb(45 40% 80%) | #555555 | 1",
                 "hwb(0 100% 100% / 0.4) | #808080 | 0.4",
                 "rebeccapurple | #663399 | 1",
@@ -81,25 +83,27 @@ class CssColourTest {
         assertThat(java.util.List.copyOf(CssColourNames.all().keySet())).isSorted();
     }
 
-    /** The 140 or so names of Java's own colour table, where it has them, agree: Batik's table of SVG 1.1, section 4.4. */
+    /** Batik's table of SVG 1.1, section 4.4; its gainsboro (#dcc8c8) is wrong, the standard's is #dcdcdc. */
     @Test
-    void namesAgreeWithTheTableOfSvg11() {
+    void namesAgreeWithBatiksTableButForItsOneFault() throws IllegalAccessException {
         for (var entry : CssColourNames.all().entrySet()) {
-            var colour = org.apache.batik.css.engine.value.svg.SVGValueConstants.class;
-            String field = entry.getKey().toUpperCase(Locale.ROOT) + "_RGB_VALUE";
-            try {
-                var value = (org.apache.batik.css.engine.value.Value)
-                        colour.getField(field).get(null);
-                Rgb there = new Rgb(
-                        (int) value.getRed().getFloatValue(),
-                        (int) value.getGreen().getFloatValue(),
-                        (int) value.getBlue().getFloatValue());
-                assertThat(there).as(entry.getKey()).isEqualTo(entry.getValue());
-            } catch (NoSuchFieldException newName) {
-                assertThat(entry.getKey()).isEqualTo("rebeccapurple");
-            } catch (IllegalAccessException impossible) {
-                throw new AssertionError(impossible);
+            if (entry.getKey().equals("rebeccapurple") || entry.getKey().equals("gainsboro")) {
+                continue;
             }
+            assertThat(batiks(entry.getKey())).as(entry.getKey()).isEqualTo(entry.getValue());
+        }
+        assertThat(CssColourNames.named("gainsboro")).contains(Rgb.parse("#dcdcdc"));
+    }
+
+    private static Rgb batiks(String name) throws IllegalAccessException {
+        String field = name.toUpperCase(Locale.ROOT) + "_RGB_VALUE";
+        try {
+            Value value = (Value) SVGValueConstants.class.getField(field).get(null);
+            return new Rgb(
+                    (int) value.getRed().getFloatValue(), (int) value.getGreen().getFloatValue(), (int)
+                            value.getBlue().getFloatValue());
+        } catch (NoSuchFieldException notThere) {
+            throw new AssertionError(name, notThere);
         }
     }
 }
