@@ -1,0 +1,61 @@
+package inkstrata.artwork.svg;
+
+import inkstrata.artwork.Clip;
+import inkstrata.artwork.TranslucentGroup;
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where in the picture an element stands.
+ *
+ * @param toMm from the element's user units to millimetres on the sheet; not to be changed
+ * @param viewport what percentages refer to
+ * @param clips what hides parts of it
+ * @param group the innermost group that shines through as a whole
+ * @param groups ids of the elements around it, outermost first, references followed
+ */
+record Scene(
+        AffineTransform toMm,
+        Viewport viewport,
+        List<Clip> clips,
+        Optional<TranslucentGroup> group,
+        List<String> groups) {
+
+    /** The same place in other units. */
+    Scene transformed(AffineTransform local) {
+        if (local.isIdentity()) {
+            return this;
+        }
+        AffineTransform combined = new AffineTransform(toMm);
+        combined.concatenate(local);
+        return new Scene(combined, viewport, clips, group, groups);
+    }
+
+    Scene within(Viewport inner) {
+        return new Scene(toMm, inner, clips, group, groups);
+    }
+
+    Scene clippedBy(List<Clip> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Clip> all = new ArrayList<>(clips);
+        all.addAll(more);
+        return new Scene(toMm, viewport, List.copyOf(all), group, groups);
+    }
+
+    Scene inGroup(Optional<TranslucentGroup> inner) {
+        return new Scene(toMm, viewport, clips, inner, groups);
+    }
+
+    Scene inside(String id) {
+        if (id.isEmpty()) {
+            return this;
+        }
+        List<String> all = new ArrayList<>(groups);
+        all.add(id);
+        return new Scene(toMm, viewport, clips, group, List.copyOf(all));
+    }
+}

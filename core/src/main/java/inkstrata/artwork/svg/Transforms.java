@@ -1,0 +1,147 @@
+package inkstrata.artwork.svg;
+
+import java.awt.geom.AffineTransform;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.w3c.dom.Element;
+
+/** Reads {@code transform} as an attribute and as CSS write it (CSS Transforms 1, sections 8 and 13). */
+final class Transforms {
+    private Transforms() {}
+
+    /**
+     * An element's own transform, its origin taken into account.
+     *
+     * @param viewport what percentages refer to
+     * @param notes where a mistake is said; a transform with a mistake counts as none
+     */
+    static AffineTransform of(Element element, String attribute, Viewport viewport, Notes notes) {
+        String text = element.getAttributeNS(null, attribute).trim();
+        if (text.isEmpty() || text.equals("none")) {
+            return new AffineTransform();
+        }
+        Lengths lengths = new Lengths(element, viewport);
+        try {
+            AffineTransform transform = parse(text, lengths);
+            String[] origin = element.getAttributeNS(null, "transform-origin").trim().split("[\\s,]+", 3);
+            if (origin[0].isEmpty()) {
+                return transform;
+            }
+            double x = origin(origin[0], lengths, viewport.width());
+            double y = origin(origin.length > 1 ? origin[1] : "center", lengths, viewport.height());
+            AffineTransform around = AffineTransform.getTranslateInstance(x, y);
+            around.concatenate(transform);
+            around.translate(-x, -y);
+            return around;
+        } catch (NumberScanner.Mistake mistake) {
+            notes.warning(
+                    Elements.source(element),
+                    attribute + " \"" + text + "\" is at fault: " + mistake.getMessage() + "; it counts as none");
+            return new AffineTransform();
+        }
+    }
+
+    private static double origin(String text, Lengths lengths, double hundredPercent) {
+        return switch (text) {
+            case "left", "top" -> 0;
+            case "center" -> hundredPercent / 2;
+            case "right", "bottom" -> hundredPercent;
+            default -> lengths.parse(text, hundredPercent).orElse(0);
+        };
+    }
+
+    static AffineTransform parse(String text, Lengths lengths) throws NumberScanner.Mistake {
+        NumberScanner scanner = new NumberScanner(text);
+        AffineTransform all = new AffineTransform();
+        scanner.skipSpace();
+        while (!scanner.atEnd()) {
+            String name = scanner.name().toLowerCase(Locale.ROOT);
+            all.concatenate(function(name, arguments(scanner, name, lengths)));
+            scanner.skipSeparator();
+        }
+        return all;
+    }
+
+    private static double[] arguments(NumberScanner scanner, String name, Lengths lengths)
+            throws NumberScanner.Mistake {
+        scanner.skipSpace();
+        expect(scanner, '(');
+        List<Double> numbers = new ArrayList<>();
+        while (scanner.moreNumbers()) {
+            double number = scanner.number();
+            String unit = scanner.unit();
+            numbers.add(unit.isEmpty() ? number : inUnits(number, unit, name, numbers.size(), lengths));
+        }
+        expect(scanner, ')');
+        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static void expect(NumberScanner scanner, char wanted) throws NumberScanner.Mistake {
+        if (scanner.peek() != wanted) {
+            throw new NumberScanner.Mistake("'" + wanted + "' is missing");
+        }
+        scanner.skip();
+    }
+
+    private static double inUnits(double number, String unit, String function, int position, Lengths lengths)
+            throws NumberScanner.Mistake {
+        switch (unit.toLowerCase(Locale.ROOT)) {
+            case "deg":
+                return number;
+            case "grad":
+                return number * 0.9;
+            case "rad":
+                return Math.toDegrees(number);
+            case "turn":
+                return number * 360;
+            default:
+                boolean scale = function.startsWith("scale");
+                boolean down = position == 1 || function.equals("translatey");
+                double hundred = scale
+                        ? 1
+                        : down ? lengths.viewport().height() : lengths.viewport().width();
+                OptionalDouble length = lengths.parse(number + unit, hundred);
+                return length.orElseThrow(() -> new NumberScanner.Mistake("'" + unit + "' is no unit"));
+        }
+    }
+
+    private static AffineTransform function(String name, double[] a) throws NumberScanner.Mistake {
+        AffineTransform none = new AffineTransform();
+        switch (name + a.length) {
+            case "matrix6":
+                return new AffineTransform(a);
+            case "translate1", "translatex1":
+                return AffineTransform.getTranslateInstance(a[0], 0);
+            case "translate2":
+                return AffineTransform.getTranslateInstance(a[0], a[1]);
+            case "translatey1":
+                return AffineTransform.getTranslateInstance(0, a[0]);
+            case "scale1":
+                return AffineTransform.getScaleInstance(a[0], a[0]);
+            case "scale2":
+                return AffineTransform.getScaleInstance(a[0], a[1]);
+            case "scalex1":
+                return AffineTransform.getScaleInstance(a[0], 1);
+            case "scaley1":
+                return AffineTransform.getScaleInstance(1, a[0]);
+            case "rotate1":
+                return AffineTransform.getRotateInstance(Math.toRadians(a[0]));
+            case "rotate3":
+                return AffineTransform.getRotateInstance(Math.toRadians(a[0]), a[1], a[2]);
+            case "skewx1":
+                return AffineTransform.getShearInstance(Math.tan(Math.toRadians(a[0])), 0);
+            case "skewy1":
+                return AffineTransform.getShearInstance(0, Math.tan(Math.toRadians(a[0])));
+            case "skew1":
+                return AffineTransform.getShearInstance(Math.tan(Math.toRadians(a[0])), 0);
+            case "skew2":
+                none.setTransform(1, Math.tan(Math.toRadians(a[1])), Math.tan(Math.toRadians(a[0])), 1, 0, 0);
+                return none;
+            default:
+                throw new NumberScanner.Mistake(
+                        name.isEmpty() ? "a function is missing" : name + " does not take " + a.length + " numbers");
+        }
+    }
+}
