@@ -141,10 +141,11 @@ final class ArtworkWalk {
             case SHAPE -> painter.paint(element, scene, source);
             case TEXT -> reading.texts().paint(element, scene, source, canvas);
             case GROUP -> children(element, inside);
-            case SWITCH -> Elements.children(element).stream()
-                    .filter(child -> Elements.isSvg(child) && applies(child))
-                    .findFirst()
-                    .ifPresent(child -> element(child, inside));
+            case SWITCH ->
+                Elements.children(element).stream()
+                        .filter(child -> Elements.isSvg(child) && applies(child))
+                        .findFirst()
+                        .ifPresent(child -> element(child, inside));
             case SVG -> svg(element, inside);
             case USE -> {
                 reading.uses().open(element).ifPresent(copy -> element(copy, inside));

@@ -7,8 +7,7 @@ import org.w3c.dom.Element;
 
 /** The outlines of SVG's shape elements, in their user units (SVG 2, chapters 9 and 10). */
 final class BasicShapes {
-    private static final Set<String> NAMES =
-            Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
+    private static final Set<String> NAMES = Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
 
     private BasicShapes() {}
 
@@ -23,23 +22,22 @@ final class BasicShapes {
      */
     static Optional<LocalPath> outline(Element element, Viewport viewport, Consumer<String> complaint) {
         Lengths lengths = new Lengths(element, viewport);
-        LocalPath path =
-                switch (element.getLocalName()) {
-                    case "path" -> PathData.parse(element.getAttributeNS(null, "d"), complaint);
-                    case "rect" -> rectangle(lengths);
-                    case "circle" -> {
-                        double r = lengths.either("r", 0);
-                        yield ellipse(lengths, r, r);
-                    }
-                    case "ellipse" -> {
-                        double rx = lengths.across("rx", Double.NaN);
-                        double ry = lengths.down("ry", Double.NaN);
-                        yield ellipse(lengths, Double.isNaN(rx) ? ry : rx, Double.isNaN(ry) ? rx : ry);
-                    }
-                    case "line" -> line(lengths);
-                    case "polyline" -> polygon(element, false, complaint);
-                    default -> polygon(element, true, complaint);
-                };
+        LocalPath path = switch (element.getLocalName()) {
+            case "path" -> PathData.parse(element.getAttributeNS(null, "d"), complaint);
+            case "rect" -> rectangle(lengths);
+            case "circle" -> {
+                double r = lengths.either("r", 0);
+                yield ellipse(lengths, r, r);
+            }
+            case "ellipse" -> {
+                double rx = lengths.across("rx", Double.NaN);
+                double ry = lengths.down("ry", Double.NaN);
+                yield ellipse(lengths, Double.isNaN(rx) ? ry : rx, Double.isNaN(ry) ? rx : ry);
+            }
+            case "line" -> line(lengths);
+            case "polyline" -> polygon(element, false, complaint);
+            default -> polygon(element, true, complaint);
+        };
         return path.isEmpty() ? Optional.empty() : Optional.of(path);
     }
 

@@ -64,8 +64,8 @@ final class Canvas {
                 clips.add(clip);
             }
         }
-        shapes.add(new FlatShape(
-                new Area(outline, rule), paint.colour(), paint.opacity(), scene.group(), clips, source));
+        shapes.add(
+                new FlatShape(new Area(outline, rule), paint.colour(), paint.opacity(), scene.group(), clips, source));
     }
 
     /**

@@ -64,12 +64,11 @@ final class Clips {
         return clips;
     }
 
-    private List<Clip> make(
-            Element clipPath, Element element, Scene scene, AffineTransform units, Source source) {
+    private List<Clip> make(Element clipPath, Element element, Scene scene, AffineTransform units, Source source) {
         AffineTransform content = new AffineTransform(units);
         content.concatenate(reading.transform(clipPath, scene.viewport()));
-        Scene inside = new Scene(scene.toMm(), scene.viewport(), List.of(), Optional.empty(), List.of())
-                .transformed(content);
+        Scene inside =
+                new Scene(scene.toMm(), scene.viewport(), List.of(), Optional.empty(), List.of()).transformed(content);
         List<List<Clip>> alternatives = new ArrayList<>();
         for (Element child : Elements.children(clipPath)) {
             if (Elements.isSvg(child)) {

@@ -44,20 +44,17 @@ record Lengths(Element element, Viewport viewport) {
         }
         double number = Double.parseDouble(matcher.group(1));
         String unit = matcher.group(2);
-        double inUnits =
-                switch (unit) {
-                    case "" -> number;
-                    case "%" -> number / 100 * hundredPercent;
-                    case "em", "EM" -> number * Style.fontSize(element);
-                    case "rem" -> number * Style.fontSize(element.getOwnerDocument().getDocumentElement());
-                    case "ex", "EX", "ch" -> number * Style.fontSize(element) / 2;
-                    default ->
-                        number
-                                * LengthUnit.named(unit)
-                                        .map(LengthUnit::millimetres)
-                                        .orElse(Double.NaN)
-                                / LengthUnit.PX.millimetres();
-                };
+        double inUnits = switch (unit) {
+            case "" -> number;
+            case "%" -> number / 100 * hundredPercent;
+            case "em", "EM" -> number * Style.fontSize(element);
+            case "rem" -> number * Style.fontSize(element.getOwnerDocument().getDocumentElement());
+            case "ex", "EX", "ch" -> number * Style.fontSize(element) / 2;
+            default ->
+                number
+                        * LengthUnit.named(unit).map(LengthUnit::millimetres).orElse(Double.NaN)
+                        / LengthUnit.PX.millimetres();
+        };
         return Double.isFinite(inUnits) ? OptionalDouble.of(inUnits) : OptionalDouble.empty();
     }
 }

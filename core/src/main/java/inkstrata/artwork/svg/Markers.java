@@ -50,19 +50,15 @@ final class Markers {
     }
 
     private void draw(
-            Element marker,
-            PathVertices.Vertex vertex,
-            boolean start,
-            double strokeWidth,
-            Scene scene,
-            Canvas canvas) {
+            Element marker, PathVertices.Vertex vertex, boolean start, double strokeWidth, Scene scene, Canvas canvas) {
         Lengths lengths = new Lengths(marker, scene.viewport());
         double width = lengths.across("markerWidth", 3);
         double height = lengths.down("markerHeight", 3);
         Optional<ViewBox> viewBox = ViewBox.of(marker);
         boolean byStroke = !marker.getAttributeNS(null, "markerUnits").equals("userSpaceOnUse");
         double scale = byStroke ? strokeWidth : 1;
-        if (!(width > 0 && height > 0 && scale > 0) || viewBox.map(ViewBox::isEmpty).orElse(false)) {
+        if (!(width > 0 && height > 0 && scale > 0)
+                || viewBox.map(ViewBox::isEmpty).orElse(false)) {
             return;
         }
         AffineTransform fit = viewBox.map(
@@ -112,8 +108,7 @@ final class Markers {
 
     private static double degrees(String text) {
         try {
-            AffineTransform turned = Transforms.parse(
-                    "rotate(" + text + ")", null);
+            AffineTransform turned = Transforms.parse("rotate(" + text + ")", null);
             return Math.toDegrees(Math.atan2(turned.getShearY(), turned.getScaleY()));
         } catch (NumberScanner.Mistake mistake) {
             return 0;

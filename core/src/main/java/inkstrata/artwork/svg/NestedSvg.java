@@ -30,8 +30,7 @@ record NestedSvg(Rectangle2D.Double frame, AffineTransform content, Viewport vie
             if (viewBox.get().isEmpty()) {
                 return Optional.empty();
             }
-            content.concatenate(
-                    viewBox.get().fit(width, height, element.getAttributeNS(null, "preserveAspectRatio")));
+            content.concatenate(viewBox.get().fit(width, height, element.getAttributeNS(null, "preserveAspectRatio")));
             inside = new Viewport(viewBox.get().width(), viewBox.get().height());
         }
         return Optional.of(new NestedSvg(new Rectangle2D.Double(x, y, width, height), content, inside));

@@ -13,7 +13,8 @@ final class PathLength {
 
     /** Closing lines count, move-tos do not. */
     static double of(Path2D.Double path) {
-        double flatness = Math.max(path.getBounds2D().getWidth(), path.getBounds2D().getHeight()) * 1e-7;
+        double flatness =
+                Math.max(path.getBounds2D().getWidth(), path.getBounds2D().getHeight()) * 1e-7;
         double[] c = new double[6];
         double length = 0;
         double startX = 0;

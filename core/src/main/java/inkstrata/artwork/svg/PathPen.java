@@ -76,8 +76,7 @@ final class PathPen {
      * @param radiusY the same
      * @param rotation of the ellipse, in degrees
      */
-    void arcTo(
-            double radiusX, double radiusY, double rotation, boolean large, boolean sweep, double toX, double toY) {
+    void arcTo(double radiusX, double radiusY, double rotation, boolean large, boolean sweep, double toX, double toY) {
         double rx = Math.abs(radiusX);
         double ry = Math.abs(radiusY);
         if (x == toX && y == toY) {

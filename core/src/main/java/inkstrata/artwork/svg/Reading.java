@@ -111,7 +111,6 @@ final class Reading {
 
     /** The outline of a shape element; what is wrong with its data is noted. */
     Optional<LocalPath> outline(Element element, Viewport viewport) {
-        return BasicShapes.outline(
-                element, viewport, complaint -> notes.warning(Elements.source(element), complaint));
+        return BasicShapes.outline(element, viewport, complaint -> notes.warning(Elements.source(element), complaint));
     }
 }

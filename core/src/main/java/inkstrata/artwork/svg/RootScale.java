@@ -22,8 +22,8 @@ record RootScale(AffineTransform toMm, Viewport viewport, double hostUnitMm) {
         double width = positive(lengths.across("width", 0), unknown.width());
         AffineTransform toMm = AffineTransform.getTranslateInstance(frame.x(), frame.y());
         if (viewBox.isPresent()) {
-            toMm.concatenate(viewBox.get()
-                    .fit(frame.width(), frame.height(), root.getAttributeNS(null, "preserveAspectRatio")));
+            toMm.concatenate(
+                    viewBox.get().fit(frame.width(), frame.height(), root.getAttributeNS(null, "preserveAspectRatio")));
             return new RootScale(toMm, unknown, frame.width() / width);
         }
         double unitMm = frame.width() / width;

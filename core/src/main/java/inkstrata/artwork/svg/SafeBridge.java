@@ -21,12 +21,22 @@ final class SafeBridge {
     /** A context in which the document's styles can be computed. */
     static BridgeContext open(SVGOMDocument document) {
         UserAgent agent = new Agent();
-        BridgeContext context = new BridgeContext(agent, new NoLoader(agent));
-        context.setDynamic(false);
-        context.setGVTBuilder(new GVTBuilder());
-        context.setDocument(document);
-        context.initializeDocument(document);
+        Context context = new Context(agent);
+        context.begin(document);
         return context;
+    }
+
+    private static final class Context extends BridgeContext {
+        Context(UserAgent agent) {
+            super(agent, new NoLoader(agent));
+        }
+
+        void begin(SVGOMDocument drawing) {
+            setDynamic(false);
+            setGVTBuilder(new GVTBuilder());
+            setDocument(drawing);
+            initializeDocument(drawing);
+        }
     }
 
     private static final class Agent extends UserAgentAdapter {

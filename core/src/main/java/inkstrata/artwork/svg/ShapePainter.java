@@ -80,8 +80,8 @@ final class ShapePainter {
             // In px of the outermost viewport instead of the element's units (SVG 2, section 8.13).
             Path2D.Double onSheet = new Path2D.Double(outline.path(), scene.toMm());
             StrokeStyle inMm = style.scaled(reading.hostUnitMm());
-            Scene sheet = new Scene(
-                    new AffineTransform(), scene.viewport(), scene.clips(), scene.group(), scene.groups());
+            Scene sheet =
+                    new Scene(new AffineTransform(), scene.viewport(), scene.clips(), scene.group(), scene.groups());
             canvas.add(stroked(onSheet, inMm, 1, source), FillRule.NONZERO, paint.get(), sheet, source);
             return;
         }
@@ -113,8 +113,7 @@ final class ShapePainter {
         if (!style.isDashed() || text.isBlank()) {
             return style;
         }
-        double stated =
-                new Lengths(element, new Viewport(0, 0)).parse(text, 0).orElse(0);
+        double stated = new Lengths(element, new Viewport(0, 0)).parse(text, 0).orElse(0);
         double measured = PathLength.of(path);
         if (!(stated > 0 && measured > 0)) {
             reading.notes().warning(source, "pathLength " + text + " is not more than 0 and was left out");

@@ -35,7 +35,8 @@ final class Style {
     /** 0 to 1, for opacity, fill-opacity, stroke-opacity and stop-opacity. */
     static double share(Element element, int property) {
         // Through the decimal text, so that 0.3 is 0.3 and not the nearest 32-bit number.
-        double value = Double.parseDouble(Float.toString(value(element, property).getFloatValue()));
+        double value =
+                Double.parseDouble(Float.toString(value(element, property).getFloatValue()));
         return Double.isNaN(value) ? 1 : Math.max(0, Math.min(1, value));
     }
 
@@ -73,18 +74,16 @@ final class Style {
         for (int i = 0; i < lengths.length; i++) {
             lengths[i] = exact(dashes.item(i).getFloatValue());
         }
-        int cap =
-                switch (ident(element, SVGCSSEngine.STROKE_LINECAP_INDEX)) {
-                    case CSSConstants.CSS_ROUND_VALUE -> BasicStroke.CAP_ROUND;
-                    case CSSConstants.CSS_SQUARE_VALUE -> BasicStroke.CAP_SQUARE;
-                    default -> BasicStroke.CAP_BUTT;
-                };
-        int join =
-                switch (ident(element, SVGCSSEngine.STROKE_LINEJOIN_INDEX)) {
-                    case CSSConstants.CSS_ROUND_VALUE -> BasicStroke.JOIN_ROUND;
-                    case CSSConstants.CSS_BEVEL_VALUE -> BasicStroke.JOIN_BEVEL;
-                    default -> BasicStroke.JOIN_MITER;
-                };
+        int cap = switch (ident(element, SVGCSSEngine.STROKE_LINECAP_INDEX)) {
+            case CSSConstants.CSS_ROUND_VALUE -> BasicStroke.CAP_ROUND;
+            case CSSConstants.CSS_SQUARE_VALUE -> BasicStroke.CAP_SQUARE;
+            default -> BasicStroke.CAP_BUTT;
+        };
+        int join = switch (ident(element, SVGCSSEngine.STROKE_LINEJOIN_INDEX)) {
+            case CSSConstants.CSS_ROUND_VALUE -> BasicStroke.JOIN_ROUND;
+            case CSSConstants.CSS_BEVEL_VALUE -> BasicStroke.JOIN_BEVEL;
+            default -> BasicStroke.JOIN_MITER;
+        };
         return new StrokeStyle(
                 exact(value(element, SVGCSSEngine.STROKE_WIDTH_INDEX).getFloatValue()),
                 cap,

@@ -65,7 +65,9 @@ final class Texts {
     /** All letters as one shape in the text's units; empty where there are none. */
     Optional<Shape> outline(Element element) {
         TextNode node = laidOut(element);
-        return node.getAttributedCharacterIterator() == null ? Optional.empty() : Optional.ofNullable(node.getOutline());
+        return node.getAttributedCharacterIterator() == null
+                ? Optional.empty()
+                : Optional.ofNullable(node.getOutline());
     }
 
     /** Null where there are no letters. */
@@ -92,8 +94,8 @@ final class Texts {
         reading.notes()
                 .info(
                         source,
-                        "text was turned into outlines with the font " + String.join(", ", used) + "; the drawing asks for "
-                                + asked);
+                        "text was turned into outlines with the font " + String.join(", ", used)
+                                + "; the drawing asks for " + asked);
     }
 
     /** Lays text out without looking at its transform, clip, mask and filter, which the walk takes care of. */

@@ -25,7 +25,8 @@ final class Transforms {
         Lengths lengths = new Lengths(element, viewport);
         try {
             AffineTransform transform = parse(text, lengths);
-            String[] origin = element.getAttributeNS(null, "transform-origin").trim().split("[\\s,]+", 3);
+            String[] origin =
+                    element.getAttributeNS(null, "transform-origin").trim().split("[\\s,]+", 3);
             if (origin[0].isEmpty()) {
                 return transform;
             }
@@ -101,7 +102,9 @@ final class Transforms {
                 boolean down = position == 1 || function.equals("translatey");
                 double hundred = scale
                         ? 1
-                        : down ? lengths.viewport().height() : lengths.viewport().width();
+                        : down
+                                ? lengths.viewport().height()
+                                : lengths.viewport().width();
                 OptionalDouble length = lengths.parse(number + unit, hundred);
                 return length.orElseThrow(() -> new NumberScanner.Mistake("'" + unit + "' is no unit"));
         }

@@ -21,7 +21,8 @@ record Uses(References references, Notes notes) {
     /** The copy below a use element, made if it is not there yet; a symbol has become an svg. */
     Optional<Element> open(Element element) {
         SVGOMUseElement use = (SVGOMUseElement) element;
-        if (use.getCSSFirstChild() instanceof Node root && root.getFirstChild() instanceof Element copy) {
+        Node root = use.getCSSFirstChild();
+        if (root != null && root.getFirstChild() instanceof Element copy) {
             return Optional.of(copy);
         }
         String link = Elements.href(use);
@@ -29,21 +30,21 @@ record Uses(References references, Notes notes) {
         if (used.isEmpty() || !Elements.isSvg(used.get())) {
             notes.warning(
                     Elements.source(use),
-                    link.isEmpty() ? "refers to nothing and draws nothing" : link + " does not exist; nothing is drawn");
+                    link.isEmpty()
+                            ? "refers to nothing and draws nothing"
+                            : link + " does not exist; nothing is drawn");
             return Optional.empty();
         }
         SVGOMDocument document = (SVGOMDocument) use.getOwnerDocument();
-        Element copy = (Element) used.get().cloneNode(true);
-        if (Elements.isSvg(copy, SVGConstants.SVG_SYMBOL_TAG)) {
-            copy = asSvg(copy, document);
-        }
+        Element clone = (Element) used.get().cloneNode(true);
+        Element copy = Elements.isSvg(clone, SVGConstants.SVG_SYMBOL_TAG) ? asSvg(clone, document) : clone;
         if (Elements.isSvg(copy, SVGConstants.SVG_SVG_TAG)) {
             takeOver(use, copy, SVGConstants.SVG_WIDTH_ATTRIBUTE);
             takeOver(use, copy, SVGConstants.SVG_HEIGHT_ATTRIBUTE);
         }
-        SVGOMUseShadowRoot root = new SVGOMUseShadowRoot(document, use, true);
-        root.appendChild(copy);
-        use.setUseShadowTree(root);
+        SVGOMUseShadowRoot shadow = new SVGOMUseShadowRoot(document, use, true);
+        shadow.appendChild(copy);
+        use.setUseShadowTree(shadow);
         return Optional.of(copy);
     }
 

@@ -26,7 +26,8 @@ record ViewBox(double x, double y, double width, double height) {
                     Double.parseDouble(parts[1]),
                     Double.parseDouble(parts[2]),
                     Double.parseDouble(parts[3]));
-            boolean usable = Double.isFinite(box.x + box.y + box.width + box.height) && box.width >= 0 && box.height >= 0;
+            boolean usable =
+                    Double.isFinite(box.x + box.y + box.width + box.height) && box.width >= 0 && box.height >= 0;
             return usable ? Optional.of(box) : Optional.empty();
         } catch (NumberFormatException notNumbers) {
             return Optional.empty();
