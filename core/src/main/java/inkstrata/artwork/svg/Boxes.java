@@ -34,25 +34,24 @@ final class Boxes {
             Optional<LocalPath> path = reading.outline(element, viewport);
             return path.isEmpty() ? null : TightBox.of(path.get().path(), transform);
         }
-        switch (element.getLocalName()) {
-            case "text":
-                return reading.texts().box(element, transform);
-            case "use":
+        return switch (element.getLocalName()) {
+            case "text" -> reading.texts().box(element, transform);
+            case "use" -> {
                 Optional<Element> copy = reading.uses().open(element);
-                return copy.isEmpty() ? null : child(copy.get(), transform, viewport);
-            case "svg":
+                yield copy.isEmpty() ? null : child(copy.get(), transform, viewport);
+            }
+            case "svg" -> {
                 Optional<NestedSvg> nested = NestedSvg.of(element, viewport);
                 if (nested.isEmpty()) {
-                    return null;
+                    yield null;
                 }
                 AffineTransform inner = new AffineTransform(transform);
                 inner.concatenate(nested.get().content());
-                return children(element, inner, nested.get().viewport());
-            case "g", "a", "switch":
-                return children(element, transform, viewport);
-            default:
-                return null;
-        }
+                yield children(element, inner, nested.get().viewport());
+            }
+            case "g", "a", "switch" -> children(element, transform, viewport);
+            default -> null;
+        };
     }
 
     private Rectangle2D.Double children(Element parent, AffineTransform transform, Viewport viewport) {

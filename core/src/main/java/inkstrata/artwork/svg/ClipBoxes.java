@@ -4,12 +4,11 @@ import inkstrata.artwork.Area;
 import inkstrata.artwork.Clip;
 import java.awt.geom.Rectangle2D;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 
 /** Remembers how far each clip reaches, so that most shapes need no look at its curves. */
 final class ClipBoxes {
-    private final Map<Clip, Boxes> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Clip, Boxes> known = new IdentityHashMap<>();
 
     /** Nothing shows outside this box; null if nothing shows at all. */
     Rectangle2D.Double reach(Clip clip) {

@@ -47,15 +47,14 @@ final class Masks {
         Key key = new Key(mask.get(), scene.toMm(), square);
         List<Clip> clips = known.get(key);
         if (clips == null) {
-            clips = make(mask.get(), element, scene, square, source);
+            clips = make(mask.get(), scene, square, source);
             known.put(key, clips);
         }
         reading.notes().info(source, "mask #" + id + " only shows or hides and was read as a clip");
         return clips;
     }
 
-    private List<Clip> make(
-            Element mask, Element element, Scene scene, Optional<AffineTransform> square, Source source) {
+    private List<Clip> make(Element mask, Scene scene, Optional<AffineTransform> square, Source source) {
         Scene content = new Scene(scene.toMm(), scene.viewport(), List.of(), Optional.empty(), List.of());
         if (mask.getAttributeNS(null, "maskContentUnits").equals("objectBoundingBox")) {
             content = content.transformed(square.orElseThrow());

@@ -30,6 +30,8 @@ final class ShapeRecorder extends AbstractGraphics2D {
     /** Told about every shape that is filled. */
     interface Listener {
         /**
+         * Hears of one filled shape.
+         *
          * @param alpha 0 to 1, of the shape as a whole
          * @param isStroke whether the shape is the outline of a stroke
          */
@@ -37,6 +39,8 @@ final class ShapeRecorder extends AbstractGraphics2D {
     }
 
     /**
+     * Records for one listener.
+     *
      * @param unitMm one unit in millimetres on the sheet
      */
     ShapeRecorder(double unitMm, Listener listener) {

@@ -88,63 +88,42 @@ final class Transforms {
 
     private static double inUnits(double number, String unit, String function, int position, Lengths lengths)
             throws NumberScanner.Mistake {
-        switch (unit.toLowerCase(Locale.ROOT)) {
-            case "deg":
-                return number;
-            case "grad":
-                return number * 0.9;
-            case "rad":
-                return Math.toDegrees(number);
-            case "turn":
-                return number * 360;
-            default:
-                boolean scale = function.startsWith("scale");
+        return switch (unit.toLowerCase(Locale.ROOT)) {
+            case "deg" -> number;
+            case "grad" -> number * 0.9;
+            case "rad" -> Math.toDegrees(number);
+            case "turn" -> number * 360;
+            default -> {
                 boolean down = position == 1 || function.equals("translatey");
-                double hundred = scale
-                        ? 1
-                        : down
-                                ? lengths.viewport().height()
-                                : lengths.viewport().width();
+                double side =
+                        down ? lengths.viewport().height() : lengths.viewport().width();
+                double hundred = function.startsWith("scale") ? 1 : side;
                 OptionalDouble length = lengths.parse(number + unit, hundred);
-                return length.orElseThrow(() -> new NumberScanner.Mistake("'" + unit + "' is no unit"));
-        }
+                yield length.orElseThrow(() -> new NumberScanner.Mistake("'" + unit + "' is no unit"));
+            }
+        };
     }
 
     private static AffineTransform function(String name, double[] a) throws NumberScanner.Mistake {
-        AffineTransform none = new AffineTransform();
-        switch (name + a.length) {
-            case "matrix6":
-                return new AffineTransform(a);
-            case "translate1", "translatex1":
-                return AffineTransform.getTranslateInstance(a[0], 0);
-            case "translate2":
-                return AffineTransform.getTranslateInstance(a[0], a[1]);
-            case "translatey1":
-                return AffineTransform.getTranslateInstance(0, a[0]);
-            case "scale1":
-                return AffineTransform.getScaleInstance(a[0], a[0]);
-            case "scale2":
-                return AffineTransform.getScaleInstance(a[0], a[1]);
-            case "scalex1":
-                return AffineTransform.getScaleInstance(a[0], 1);
-            case "scaley1":
-                return AffineTransform.getScaleInstance(1, a[0]);
-            case "rotate1":
-                return AffineTransform.getRotateInstance(Math.toRadians(a[0]));
-            case "rotate3":
-                return AffineTransform.getRotateInstance(Math.toRadians(a[0]), a[1], a[2]);
-            case "skewx1":
-                return AffineTransform.getShearInstance(Math.tan(Math.toRadians(a[0])), 0);
-            case "skewy1":
-                return AffineTransform.getShearInstance(0, Math.tan(Math.toRadians(a[0])));
-            case "skew1":
-                return AffineTransform.getShearInstance(Math.tan(Math.toRadians(a[0])), 0);
-            case "skew2":
-                none.setTransform(1, Math.tan(Math.toRadians(a[1])), Math.tan(Math.toRadians(a[0])), 1, 0, 0);
-                return none;
-            default:
+        return switch (name + a.length) {
+            case "matrix6" -> new AffineTransform(a);
+            case "translate1", "translatex1" -> AffineTransform.getTranslateInstance(a[0], 0);
+            case "translate2" -> AffineTransform.getTranslateInstance(a[0], a[1]);
+            case "translatey1" -> AffineTransform.getTranslateInstance(0, a[0]);
+            case "scale1" -> AffineTransform.getScaleInstance(a[0], a[0]);
+            case "scale2" -> AffineTransform.getScaleInstance(a[0], a[1]);
+            case "scalex1" -> AffineTransform.getScaleInstance(a[0], 1);
+            case "scaley1" -> AffineTransform.getScaleInstance(1, a[0]);
+            case "rotate1" -> AffineTransform.getRotateInstance(Math.toRadians(a[0]));
+            case "rotate3" -> AffineTransform.getRotateInstance(Math.toRadians(a[0]), a[1], a[2]);
+            case "skewx1" -> AffineTransform.getShearInstance(Math.tan(Math.toRadians(a[0])), 0);
+            case "skewy1" -> AffineTransform.getShearInstance(0, Math.tan(Math.toRadians(a[0])));
+            case "skew1" -> AffineTransform.getShearInstance(Math.tan(Math.toRadians(a[0])), 0);
+            case "skew2" ->
+                new AffineTransform(1, Math.tan(Math.toRadians(a[1])), Math.tan(Math.toRadians(a[0])), 1, 0, 0);
+            default ->
                 throw new NumberScanner.Mistake(
                         name.isEmpty() ? "a function is missing" : name + " does not take " + a.length + " numbers");
-        }
+        };
     }
 }

@@ -16,7 +16,7 @@ record ViewBox(double x, double y, double width, double height) {
 
     /** Empty if the attribute is missing or is not four numbers. */
     static Optional<ViewBox> of(Element element) {
-        String[] parts = SEPARATOR.split(element.getAttributeNS(null, "viewBox").trim());
+        String[] parts = SEPARATOR.split(element.getAttributeNS(null, "viewBox").trim(), 5);
         if (parts.length != 4) {
             return Optional.empty();
         }
