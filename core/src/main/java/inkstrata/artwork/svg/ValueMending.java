@@ -29,6 +29,7 @@ final class ValueMending {
             "transform-origin",
             "transform-box",
             "mix-blend-mode",
+            "mask-type",
             "isolation");
 
     private static final Set<String> OPACITIES =
