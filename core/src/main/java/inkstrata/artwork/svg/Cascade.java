@@ -241,8 +241,6 @@ final class Cascade {
             String value = mended.value();
             if (ValueMending.AS_ATTRIBUTES.contains(property) || GEOMETRY.contains(property)) {
                 setOrRemove(element, property, value);
-            } else if (value.startsWith("context-")) {
-                element.setAttributeNS(Elements.OWN, "inkstrata:" + property, value);
             } else if (!value.isEmpty()) {
                 style.append(style.length() == 0 ? "" : ";")
                         .append(property)

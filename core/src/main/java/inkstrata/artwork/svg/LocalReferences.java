@@ -73,7 +73,9 @@ final class LocalReferences {
         }
         Matcher matcher = URL.matcher(value);
         if (!matcher.find()) {
-            return property.equals("filter") ? Mended.plain("url(#" + filterStandIn() + ")") : Mended.plain(value);
+            return property.equals("filter")
+                    ? Mended.plain("url(#" + standIn("filter", FILTER_STAND_IN) + ")")
+                    : Mended.plain(value);
         }
         String fault = fault(property, value);
         if (fault != null) {
@@ -82,14 +84,15 @@ final class LocalReferences {
         return Mended.plain("url(" + address(matcher) + ")");
     }
 
-    private String filterStandIn() {
-        if (!byId.containsKey(FILTER_STAND_IN)) {
-            Element filter = document.createElementNS("http://www.w3.org/2000/svg", "filter");
-            filter.setAttributeNS(null, "id", FILTER_STAND_IN);
-            document.getDocumentElement().appendChild(filter);
-            byId.put(FILTER_STAND_IN, filter);
+    /** An element of the reader's own that stands for something Batik has no word for; the same id each time. */
+    String standIn(String element, String id) {
+        if (!byId.containsKey(id)) {
+            Element standIn = document.createElementNS("http://www.w3.org/2000/svg", element);
+            standIn.setAttributeNS(null, "id", id);
+            document.getDocumentElement().appendChild(standIn);
+            byId.put(id, standIn);
         }
-        return FILTER_STAND_IN;
+        return id;
     }
 
     private static String address(Matcher matcher) {

@@ -31,13 +31,13 @@ final class Markers {
         List<PathVertices.Vertex> vertices = PathVertices.of(path);
         int last = vertices.size() - 1;
         Scene inside = scene.inside(element.getAttributeNS(null, "id"));
-        start.ifPresent(marker -> draw(marker, vertices.get(0), true, strokeWidth, inside, canvas));
+        start.ifPresent(marker -> draw(element, marker, vertices.get(0), true, strokeWidth, inside, canvas));
         mid.ifPresent(marker -> {
             for (PathVertices.Vertex vertex : vertices.subList(Math.min(1, last), last)) {
-                draw(marker, vertex, false, strokeWidth, inside, canvas);
+                draw(element, marker, vertex, false, strokeWidth, inside, canvas);
             }
         });
-        end.ifPresent(marker -> draw(marker, vertices.get(last), false, strokeWidth, inside, canvas));
+        end.ifPresent(marker -> draw(element, marker, vertices.get(last), false, strokeWidth, inside, canvas));
     }
 
     private Optional<Element> marker(Element element, int property, Scene scene) {
@@ -50,7 +50,13 @@ final class Markers {
     }
 
     private void draw(
-            Element marker, PathVertices.Vertex vertex, boolean start, double strokeWidth, Scene scene, Canvas canvas) {
+            Element shape,
+            Element marker,
+            PathVertices.Vertex vertex,
+            boolean start,
+            double strokeWidth,
+            Scene scene,
+            Canvas canvas) {
         Lengths lengths = new Lengths(marker, scene.viewport());
         double width = lengths.across("markerWidth", 3);
         double height = lengths.down("markerHeight", 3);
@@ -81,7 +87,8 @@ final class Markers {
             Clip frame = Clips.rectangle(new Rectangle2D.Double(0, 0, width, height), placed.toMm());
             placed = placed.clippedBy(List.of(frame));
         }
-        ArtworkWalk.inside(marker, placed.transformed(fit).within(inside), reading, canvas);
+        Scene content = placed.transformed(fit).within(inside);
+        reading.contextPaints().onMarkersOf(shape, () -> ArtworkWalk.inside(marker, content, reading, canvas));
     }
 
     /** A number, a percentage of the viewBox, or a side of it by name (SVG 2, section 13.7.2). */

@@ -2,7 +2,6 @@ package inkstrata.artwork.svg;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,15 +11,17 @@ final class PaintMending {
     private static final Pattern URL =
             Pattern.compile("(?i)(url\\((?:\"[^\"]*\"|'[^']*'|[^)]*)\\))(.*)", Pattern.DOTALL);
 
-    private final Function<String, String> referenceFault;
+    private final String property;
+    private final LocalReferences references;
 
     /**
-     * Mends paints.
+     * Mends the values of one property.
      *
-     * @param referenceFault what is wrong with a {@code url()} of a paint, or null
+     * @param property {@code fill} or {@code stroke}
      */
-    PaintMending(Function<String, String> referenceFault) {
-        this.referenceFault = referenceFault;
+    PaintMending(String property, LocalReferences references) {
+        this.property = property;
+        this.references = references;
     }
 
     /** A value of {@code color}, {@code stop-color} and their kind; empty if it is no colour. */
@@ -36,15 +37,19 @@ final class PaintMending {
     Optional<Mended> paint(String value) {
         String text = value.trim();
         String small = text.toLowerCase(Locale.ROOT);
-        if (small.equals("none") || small.equals("context-fill") || small.equals("context-stroke")) {
+        if (small.equals("none")) {
             return Optional.of(Mended.colour(small, 1));
+        }
+        if (small.equals(ContextPaints.FILL) || small.equals(ContextPaints.STROKE)) {
+            String id = references.standIn("pattern", ContextPaints.STAND_IN + small);
+            return Optional.of(Mended.colour("url(#" + id + ")", 1));
         }
         Matcher url = URL.matcher(text);
         if (!url.matches()) {
             return colour(text).map(colour -> "0.0".equals(colour.alpha()) ? Mended.colour("none", 1) : colour);
         }
         String fallback = url.group(2).trim();
-        String fault = referenceFault.apply(url.group(1));
+        String fault = references.fault(property, url.group(1));
         Optional<Mended> instead = fallback.isEmpty() ? Optional.of(Mended.colour("none", 1)) : paint(fallback);
         if (fault != null) {
             String used = fallback.isEmpty() ? "; nothing is painted there" : "; " + fallback + " was used instead";

@@ -16,8 +16,9 @@ import org.w3c.dom.css.CSSValue;
  * @param references to look up gradients
  * @param refusals for paints that are not flat
  * @param notes for gradients that are flat after all
+ * @param contexts for paints that are those of another element
  */
-record Paints(References references, Refusals refusals, Notes notes) {
+record Paints(References references, Refusals refusals, Notes notes, ContextPaints contexts) {
     /** Empty for none, and where nothing can be seen of it. */
     Optional<FlatPaint> fill(Element element, Source source) {
         return paint(element, source, "fill", SVGCSSEngine.FILL_INDEX, SVGCSSEngine.FILL_OPACITY_INDEX);
@@ -30,7 +31,35 @@ record Paints(References references, Refusals refusals, Notes notes) {
 
     private Optional<FlatPaint> paint(Element element, Source source, String property, int paint, int opacity) {
         double share = Style.share(element, opacity) * ColourAlpha.of(element, property);
-        return share == 0 ? Optional.empty() : paint(Style.value(element, paint), source, property, share);
+        if (share == 0) {
+            return Optional.empty();
+        }
+        Value value = Style.value(element, paint);
+        return switch (standIn(value)) {
+            case ContextPaints.FILL -> ofContext(element, source, "fill", SVGCSSEngine.FILL_INDEX, share);
+            case ContextPaints.STROKE -> ofContext(element, source, "stroke", SVGCSSEngine.STROKE_INDEX, share);
+            default -> paint(value, source, property, share);
+        };
+    }
+
+    private Optional<FlatPaint> ofContext(Element element, Source source, String property, int paint, double share) {
+        return contexts.ask(element, context -> {
+            double alpha = share * ColourAlpha.of(context, property);
+            Value value = Style.value(context, paint);
+            return switch (standIn(value)) {
+                case ContextPaints.FILL -> ofContext(context, source, "fill", SVGCSSEngine.FILL_INDEX, alpha);
+                case ContextPaints.STROKE -> ofContext(context, source, "stroke", SVGCSSEngine.STROKE_INDEX, alpha);
+                default -> alpha == 0 ? Optional.empty() : paint(value, source, property, alpha);
+            };
+        });
+    }
+
+    /** The word for another element's paint that a value stands for, or empty. */
+    private static String standIn(Value value) {
+        boolean uri = value.getCssValueType() == CSSValue.CSS_PRIMITIVE_VALUE
+                && value.getPrimitiveType() == CSSPrimitiveValue.CSS_URI;
+        String name = uri ? Style.fragment(value.getStringValue()) : "";
+        return name.startsWith(ContextPaints.STAND_IN) ? name.substring(ContextPaints.STAND_IN.length()) : "";
     }
 
     private Optional<FlatPaint> paint(Value value, Source source, String property, double share) {

@@ -15,6 +15,7 @@ final class Reading {
     private final Refusals refusals;
     private final References references;
     private final ClipBoxes clipBoxes = new ClipBoxes();
+    private final ContextPaints contextPaints = new ContextPaints();
     private final double hostUnitMm;
     private final Paints paints;
     private final Uses uses;
@@ -34,7 +35,7 @@ final class Reading {
         this.refusals = refusals;
         this.references = new References(document);
         this.hostUnitMm = hostUnitMm;
-        this.paints = new Paints(references, refusals, notes);
+        this.paints = new Paints(references, refusals, notes, contextPaints);
         this.uses = new Uses(references, notes);
         this.texts = new Texts(this);
         this.boxes = new Boxes(this);
@@ -65,6 +66,10 @@ final class Reading {
 
     Paints paints() {
         return paints;
+    }
+
+    ContextPaints contextPaints() {
+        return contextPaints;
     }
 
     Uses uses() {

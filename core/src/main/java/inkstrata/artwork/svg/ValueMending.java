@@ -51,8 +51,8 @@ final class ValueMending {
     ValueMending(SVGOMDocument document, LocalReferences references) {
         this.references = references;
         this.asker = (CSSStylableElement) document.getDocumentElement();
-        this.fills = new PaintMending(url -> references.fault("fill", url));
-        this.strokes = new PaintMending(url -> references.fault("stroke", url));
+        this.fills = new PaintMending("fill", references);
+        this.strokes = new PaintMending("stroke", references);
         // Only asked whether a value is one; it never computes styles or follows an address.
         CSSContext asked = new BridgeContext(new UserAgentAdapter());
         this.engine =
@@ -82,8 +82,7 @@ final class ValueMending {
             return Optional.empty();
         }
         Optional<Mended> mended = byProperty(property, value.trim(), small);
-        boolean context = mended.isPresent() && mended.get().value().startsWith("context-");
-        return mended.filter(m -> context || m.value().isEmpty() || batikTakes(property, m.value()));
+        return mended.filter(m -> m.value().isEmpty() || batikTakes(property, m.value()));
     }
 
     private Optional<Mended> byProperty(String property, String value, String small) {

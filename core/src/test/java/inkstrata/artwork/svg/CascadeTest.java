@@ -260,13 +260,6 @@ class CascadeTest {
     }
 
     @Test
-    void contextPaintStandsBesideTheStyle() {
-        SVGOMDocument document = read("<marker id='m'><path id='p' fill='context-stroke'/></marker>");
-        assertThat(document.getElementById("p").getAttributeNS(Elements.OWN, "fill"))
-                .isEqualTo("context-stroke");
-    }
-
-    @Test
     void sheetsLeaveAndWhatTheyCouldNotDoIsSaid() {
         SVGOMDocument document = read("<style media='print'>path{fill:red}</style><style type='text/less'>x</style>"
                 + "<style><![CDATA[<!-- @charset 'utf-8'; @import url(http://there.invalid/a.css);"
