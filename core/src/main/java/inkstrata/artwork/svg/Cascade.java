@@ -67,19 +67,16 @@ final class Cascade {
             "audio-level",
             "display-align");
 
-    /** Geometry that SVG 2, section 8, lets style sheets set. */
-    private static final Set<String> GEOMETRY = Set.of("x", "y", "width", "height", "cx", "cy", "r", "rx", "ry", "d");
-
     private final Notes notes;
     private final ValueMending values;
-    private final RuleIndex rules;
+    private final RulesByWeight rules;
     private final List<Styled> results = new ArrayList<>();
     private boolean translucentColours;
 
     /** What was decided for one element: properties in rising order of their weight. */
     private record Styled(Element element, Map<String, Mended> properties) {}
 
-    private Cascade(Notes notes, ValueMending values, RuleIndex rules) {
+    private Cascade(Notes notes, ValueMending values, RulesByWeight rules) {
         this.notes = notes;
         this.values = values;
         this.rules = rules;
@@ -100,7 +97,7 @@ final class Cascade {
                 sheet.add(style.getTextContent(), source);
             }
         }
-        Cascade cascade = new Cascade(notes, new ValueMending(document, references), new RuleIndex(sheet.rules()));
+        Cascade cascade = new Cascade(notes, new ValueMending(document, references), new RulesByWeight(sheet.rules()));
         cascade.decide(root, CustomProperties.NONE);
         cascade.write(root);
         styleElements.forEach(style -> style.getParentNode().removeChild(style));
@@ -184,8 +181,10 @@ final class Cascade {
         if (property.startsWith("-") || NOT_ON_PAPER.contains(property)) {
             return;
         }
-        if (GEOMETRY.contains(property)) {
-            decided.put(property, Mended.plain(declaration.value()));
+        if (GeometryProperties.has(property)) {
+            custom.resolved(declaration.value())
+                    .flatMap(value -> GeometryProperties.attribute(element, property, value))
+                    .ifPresent(value -> decided.put(property, Mended.plain(value)));
             return;
         }
         if (!ValueMending.AS_ATTRIBUTES.contains(property) && !values.isBatiks(property)) {
@@ -239,7 +238,7 @@ final class Cascade {
                 notes.warning(Elements.source(element), mended.note());
             }
             String value = mended.value();
-            if (ValueMending.AS_ATTRIBUTES.contains(property) || GEOMETRY.contains(property)) {
+            if (ValueMending.AS_ATTRIBUTES.contains(property) || GeometryProperties.has(property)) {
                 setOrRemove(element, property, value);
             } else if (!value.isEmpty()) {
                 style.append(style.length() == 0 ? "" : ";")

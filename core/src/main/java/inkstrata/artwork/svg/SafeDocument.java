@@ -21,9 +21,9 @@ record SafeDocument(SVGOMDocument document, Frame frame) {
      */
     static SafeDocument read(String fileName, byte[] bytes, ReadOptions options, Notes notes) {
         SVGOMDocument document = SafeXml.parse(fileName, bytes, notes);
-        Frame frame = TrueSize.of(fileName, document.getDocumentElement(), options, notes);
         LocalReferences references = new LocalReferences(document);
         Cascade.apply(fileName, document, references, notes);
+        Frame frame = TrueSize.of(fileName, document.getDocumentElement(), options, notes);
         DocumentMending.apply(document, references, notes);
         ReferenceGraph.check(fileName, document, references, notes);
         return new SafeDocument(document, frame);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.artwork.Note;
+import inkstrata.measure.Frame;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.batik.anim.dom.SVGOMDocument;
@@ -257,6 +258,31 @@ class CascadeTest {
         SVGOMDocument document =
                 read("<linearGradient><stop id='p' stop-color='#ff000080' stop-opacity='50%'/>" + "</linearGradient>");
         assertThat(style(document, "p")).startsWith("stop-color:#ff0000;stop-opacity:0.25");
+    }
+
+    /** Which property sets geometry where: SVG 2, sections 8 and 9.3.1. */
+    @Test
+    void sheetsSetGeometryWhereItBelongs() {
+        SVGOMDocument document = read("<style>*{width:4px;r:3px;d:path('M1 2h3')}</style><rect id='a'/><circle id='b'/>"
+                + "<path id='c' d='M0 0'/><text id='d'/><path id='e' d='M0 0' style='d:none'/>");
+        assertThat(document.getElementById("a").getAttributeNS(null, "width")).isEqualTo("4px");
+        assertThat(document.getElementById("a").hasAttributeNS(null, "r")).isFalse();
+        assertThat(document.getElementById("b").getAttributeNS(null, "r")).isEqualTo("3px");
+        assertThat(document.getElementById("c").getAttributeNS(null, "d")).isEqualTo("M1 2h3");
+        assertThat(document.getElementById("d").hasAttributeNS(null, "width")).isFalse();
+        assertThat(document.getElementById("e").hasAttributeNS(null, "d")).isFalse();
+    }
+
+    @Test
+    void theRootTakesASizeFromStyleButNoPartOfTheScreen() {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='10mm' height='20mm' viewBox='0 0 1 2' style='";
+        assertThat(frameOf(svg + "width:100%;height:auto'/>")).isEqualTo(new Frame(0, 0, 10, 20));
+        assertThat(frameOf(svg + "width:30mm;height:60mm'/>")).isEqualTo(new Frame(0, 0, 30, 60));
+    }
+
+    private Frame frameOf(String text) {
+        return SafeDocument.read("test.svg", text.getBytes(StandardCharsets.UTF_8), ReadOptions.DEFAULT, notes)
+                .frame();
     }
 
     @Test

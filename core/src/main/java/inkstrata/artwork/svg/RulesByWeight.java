@@ -6,10 +6,10 @@ import java.util.List;
 import org.w3c.dom.Element;
 
 /** Finds the rules of the style sheets that hold for an element, weakest first. */
-final class RuleIndex {
+final class RulesByWeight {
     private final List<StyleRule> rules;
 
-    RuleIndex(List<StyleRule> rules) {
+    RulesByWeight(List<StyleRule> rules) {
         List<StyleRule> sorted = new ArrayList<>(rules);
         sorted.sort(Comparator.<StyleRule>comparingInt(rule -> rule.selector().specificity())
                 .thenComparingInt(StyleRule::order));
