@@ -76,7 +76,9 @@ final class Texts {
     }
 
     private TextNode laidOut(Element element) {
-        TextNode node = (TextNode) new LayoutOnly().createGraphicsNode(reading.context(), element);
+        LayoutOnly layout = new LayoutOnly();
+        TextNode node = (TextNode) layout.createGraphicsNode(reading.context(), element);
+        layout.buildGraphicsNode(reading.context(), element, node);
         // Text runs are only made when the bounds are asked for.
         node.getPrimitiveBounds();
         return node;

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.BridgeContext;
@@ -39,7 +38,8 @@ final class ValueMending {
             Set.of("clip-path", "mask", "filter", "marker-start", "marker-mid", "marker-end", "marker");
     private static final Pattern NEGATIVE = Pattern.compile("(?:^|[\\s,])-\\s*[\\d.]*[1-9]");
     private static final Pattern COMPUTED = Pattern.compile("(?:^|[\\s,(])(?:calc|min|max|clamp|env|attr)\\(");
-    private static final Pattern NEW_UNIT = Pattern.compile("(?i)([-+]?(?:\\d+\\.?\\d*|\\.\\d+))(rem|q)\\b");
+    private static final Pattern NEW_NUMBER = Pattern.compile(
+            "(?<![\\w#.\"'])([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:e[-+]?\\d+)?)(rem\\b|q\\b|)", Pattern.CASE_INSENSITIVE);
 
     private final LocalReferences references;
     private final PaintMending fills;
@@ -107,7 +107,7 @@ final class ValueMending {
                                 ? Mended.plain("miter").saying("stroke-linejoin '" + small + "' was drawn as miter")
                                 : Mended.plain(small));
             case "stroke-width", "stroke-dasharray", "font-size" ->
-                NEGATIVE.matcher(small).find() ? Optional.empty() : Optional.of(Mended.plain(oldUnits(value)));
+                NEGATIVE.matcher(small).find() ? Optional.empty() : Optional.of(Mended.plain(oldNumbers(value)));
             case "font-weight" -> Optional.of(Mended.plain(fontWeight(small)));
             case "writing-mode" ->
                 Optional.of(Mended.plain(
@@ -116,7 +116,7 @@ final class ValueMending {
                             case "vertical-rl", "vertical-lr" -> "tb";
                             default -> small;
                         }));
-            default -> Optional.of(Mended.plain(oldUnits(value)));
+            default -> Optional.of(Mended.plain(oldNumbers(value)));
         };
     }
 
@@ -164,12 +164,19 @@ final class ValueMending {
         return Integer.toString(Math.max(1, Math.min(9, hundreds)) * 100);
     }
 
-    /** {@code rem} with the 16 px a root element has by default, and quarter millimetres. */
-    private static String oldUnits(String value) {
-        Matcher matcher = NEW_UNIT.matcher(value);
-        return matcher.replaceAll(found -> found.group(2).equalsIgnoreCase("q")
-                ? plainNumber(Double.parseDouble(found.group(1)) / 4) + "mm"
-                : plainNumber(Double.parseDouble(found.group(1)) * 16) + "px");
+    /**
+     * Numbers without exponents, {@code rem} with the 16 px a root element has by default, and quarter millimetres, none
+     * of which Batik knows.
+     */
+    private static String oldNumbers(String value) {
+        return NEW_NUMBER.matcher(value).replaceAll(found -> {
+            String number = found.group(1);
+            return switch (found.group(2).toLowerCase(Locale.ROOT)) {
+                case "rem" -> plainNumber(Double.parseDouble(number) * 16) + "px";
+                case "q" -> plainNumber(Double.parseDouble(number) / 4) + "mm";
+                default -> number.matches("(?i).*e.*") ? plainNumber(Double.parseDouble(number)) : number;
+            };
+        });
     }
 
     private boolean batikTakes(String property, String value) {

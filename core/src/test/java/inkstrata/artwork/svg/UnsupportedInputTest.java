@@ -52,6 +52,7 @@ class UnsupportedInputTest {
                 "colour outside sRGB: `lab()`, `oklch()`, `color(display-p3 …)`",
                 svg("<g fill='none'>" + RECT + "fill='oklch(40% 0.2 30)'/></g>"));
         all.put("ICC or device colour beside an sRGB colour", svg(RECT + "fill='#f00 icc-color(acme, 0.1)'/>"));
+        all.put("opacity below 1 of a shape, group, fill, stroke or colour", svg(RECT + "fill='#ff000080'/>"));
         all.put(
                 "filter element",
                 svg("<filter id='a'><feGaussianBlur stdDeviation='1'/></filter>" + RECT + "filter='url(#a)'/>"));
@@ -64,6 +65,7 @@ class UnsupportedInputTest {
                 "mask or clip that is not in the file",
                 svg(RECT + "clip-path='url(#a)'/>" + RECT + "mask='url(#a)'/>"));
         all.put("clip path written as a CSS shape such as `circle()`", svg(RECT + "style='clip-path:circle(50%)'/>"));
+        all.put("text", svg("<text y='8'>ink</text>"));
         all.put(
                 "image, linked or embedded",
                 svg("<image width='5' height='5' href='data:image/png;base64,iVBORw0KGgo='/>"));
@@ -85,6 +87,9 @@ class UnsupportedInputTest {
         all.put("selector that is not known", sheet("rect:sparkling{display:none}"));
         all.put("value that means nothing, or `calc()`", svg(RECT + "style='fill:calc(1);opacity:calc(0)'/>"));
         all.put("property that is not known", sheet("rect{sparkle:much}"));
+        all.put(
+                "dashes too short to print by the hundred thousand",
+                svg("<path d='M0 0h9' stroke='red' fill='none'" + " stroke-dasharray='1e-7'/>"));
         all.put("joins `arcs` and `miter-clip`", svg(RECT + "stroke='red' stroke-linejoin='arcs'/>"));
         all.put("no namespace (`xmlns`)", "<svg width='10mm' height='10mm'>" + RECT + "/></svg>");
         all.put("no size", "<svg xmlns='http://www.w3.org/2000/svg'>" + RECT + "/></svg>");
