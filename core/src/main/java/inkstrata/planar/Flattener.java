@@ -20,6 +20,9 @@ final class Flattener implements CurveSink {
     /** A curve is never cut into more pieces than this; with 5 µm it takes a curve of some 100 km to get there. */
     private static final int MOST_PIECES = 1 << 16;
 
+    /** A power of two, far above the error of doubles on the largest sheet and far below what rounding to the grid leaves. */
+    private static final double FRACTION = 1 / 4096.0;
+
     private final Segments segments;
     private final double tolerance;
     private final Box around;
@@ -59,8 +62,8 @@ final class Flattener implements CurveSink {
             closeContour();
         }
         command++;
-        startX = x = toX * Grid.STEPS_PER_MM;
-        startY = y = toY * Grid.STEPS_PER_MM;
+        startX = x = steps(toX);
+        startY = y = steps(toY);
         gridX = pressed(x, around.left(), around.right());
         gridY = pressed(y, around.low(), around.high());
     }
@@ -68,14 +71,13 @@ final class Flattener implements CurveSink {
     @Override
     public void lineTo(double toX, double toY) {
         command++;
-        segmentTo(toX * Grid.STEPS_PER_MM, toY * Grid.STEPS_PER_MM, 0, 1);
+        segmentTo(steps(toX), steps(toY), 0, 1);
     }
 
     @Override
     public void quadTo(double x1, double y1, double toX, double toY) {
         command++;
-        double s = Grid.STEPS_PER_MM;
-        double[] c = {x, y, x1 * s, y1 * s, toX * s, toY * s};
+        double[] c = {x, y, steps(x1), steps(y1), steps(toX), steps(toY)};
         double bend = Math.hypot(c[0] - 2 * c[2] + c[4], c[1] - 2 * c[3] + c[5]);
         pieces(c, pieceCount(bend / 4));
     }
@@ -83,11 +85,18 @@ final class Flattener implements CurveSink {
     @Override
     public void cubicTo(double x1, double y1, double x2, double y2, double toX, double toY) {
         command++;
-        double s = Grid.STEPS_PER_MM;
-        double[] c = {x, y, x1 * s, y1 * s, x2 * s, y2 * s, toX * s, toY * s};
+        double[] c = {x, y, steps(x1), steps(y1), steps(x2), steps(y2), steps(toX), steps(toY)};
         double first = Math.hypot(c[0] - 2 * c[2] + c[4], c[1] - 2 * c[3] + c[5]);
         double second = Math.hypot(c[2] - 2 * c[4] + c[6], c[3] - 2 * c[5] + c[7]);
         pieces(c, pieceCount(0.75 * Math.max(first, second)));
+    }
+
+    /**
+     * In grid steps, to {@link #FRACTION} of one: what moving a drawing in millimetres does to the last digits of doubles is
+     * gone, so that a drawing moved by whole steps gives the same segments, moved.
+     */
+    private static double steps(double millimetres) {
+        return Math.rint(millimetres * (Grid.STEPS_PER_MM / FRACTION)) * FRACTION;
     }
 
     private void closeContour() {

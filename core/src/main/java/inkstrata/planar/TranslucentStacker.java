@@ -86,7 +86,7 @@ final class TranslucentStacker implements Stacker {
         return chain;
     }
 
-    /** A colour in the making, premultiplied, 0 to 1. */
+    /** A colour in the making, premultiplied: channels 0 to 255, so that halves come out exactly and round up; alpha 0 to 1. */
     private static final class Layer {
         private double red;
         private double green;
@@ -104,11 +104,7 @@ final class TranslucentStacker implements Stacker {
         }
 
         void over(Rgb colour, double opacity) {
-            lay(
-                    colour.red() / 255.0 * opacity,
-                    colour.green() / 255.0 * opacity,
-                    colour.blue() / 255.0 * opacity,
-                    opacity);
+            lay(colour.red() * opacity, colour.green() * opacity, colour.blue() * opacity, opacity);
         }
 
         void over(Layer group, double opacity) {
@@ -127,7 +123,7 @@ final class TranslucentStacker implements Stacker {
         }
 
         private static int eightBits(double channel) {
-            return (int) Math.max(0, Math.min(255, Math.floor(channel * 255 + 0.5)));
+            return (int) Math.max(0, Math.min(255, Math.floor(channel + 0.5)));
         }
     }
 }

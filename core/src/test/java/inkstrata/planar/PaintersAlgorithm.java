@@ -4,6 +4,7 @@ import inkstrata.artwork.Area;
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
 import inkstrata.colour.Rgb;
+import inkstrata.measure.Frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
@@ -11,7 +12,6 @@ import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
@@ -22,16 +22,15 @@ final class PaintersAlgorithm {
     private PaintersAlgorithm() {}
 
     /** For each colour of an artwork without clips and translucency what of it is to be seen. */
-    static TreeMap<Integer, Region> visible(Artwork artwork) {
+    static TreeMap<Integer, Region> visible(Artwork artwork, double flatnessMm) {
         TreeMap<Integer, List<Region>> seen = new TreeMap<>();
         Geometry free = JtsShapes.multiPolygon(frame(artwork));
         for (int i = artwork.shapes().size() - 1; i >= 0; i--) {
             FlatShape shape = artwork.shapes().get(i);
-            Geometry covered = covered(shape.area());
-            Region shows = JtsShapes.region(
-                    OverlayNG.overlay(free, covered, OverlayNG.INTERSECTION, JtsShapes.GRID));
-            free = JtsShapes.multiPolygon(JtsShapes.region(
-                    OverlayNG.overlay(free, covered, OverlayNG.DIFFERENCE, JtsShapes.GRID)));
+            Geometry covered = covered(shape.area(), artwork.frame(), flatnessMm);
+            Region shows = JtsShapes.region(OverlayNG.overlay(free, covered, OverlayNG.INTERSECTION, JtsShapes.GRID));
+            free = JtsShapes.multiPolygon(
+                    JtsShapes.region(OverlayNG.overlay(free, covered, OverlayNG.DIFFERENCE, JtsShapes.GRID)));
             seen.computeIfAbsent(packed(shape.colour()), colour -> new ArrayList<>())
                     .add(shows);
         }
@@ -53,10 +52,8 @@ final class PaintersAlgorithm {
     }
 
     /** The places an area covers, as valid polygons. */
-    private static Geometry covered(Area area) {
-        List<NodedSegmentString> strings = new ArrayList<>();
-        PlainOutlines.contours(area).forEach(contour -> strings.add(new NodedSegmentString(contour, null)));
-        List<SegmentString> noded = PlainOutlines.noded(strings);
+    private static Geometry covered(Area area, Frame frame, double flatnessMm) {
+        List<SegmentString> noded = PlainOutlines.noded(PlainOutlines.segments(area, frame, flatnessMm));
         Polygonizer polygonizer = new Polygonizer();
         noded.stream()
                 .flatMap(string -> segments(string).stream())
@@ -67,8 +64,7 @@ final class PaintersAlgorithm {
         List<Polygon> inside = new ArrayList<>();
         for (Object each : polygonizer.getPolygons()) {
             Polygon face = (Polygon) each;
-            if (PlainOutlines.encloses(
-                    noded, area.rule(), InteriorPointArea.getInteriorPoint(face))) {
+            if (PlainOutlines.encloses(noded, area.rule(), InteriorPointArea.getInteriorPoint(face))) {
                 inside.add(face);
             }
         }

@@ -26,7 +26,8 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * Maps small drawings the slow way, to check the real mapper by: everything noded at once by JTS, faces from its polygonizer,
- * and for each face plain winding counts of every outline around a point in it. Curves are cut much finer than the shop does.
+ * and for each face plain winding counts of every outline around a point in it. It shares nothing with the real one but how
+ * curves are flattened.
  */
 public final class ReferenceMapper {
     private final Map<Area, List<SegmentString>> outlines = new IdentityHashMap<>();
@@ -37,28 +38,37 @@ public final class ReferenceMapper {
     private final List<PaintStack> stacks = new ArrayList<>();
     private final Map<PaintStack, Integer> stackNumbers = new HashMap<>();
 
-    private ReferenceMapper() {}
+    private final Frame frame;
+    private final double flatnessMm;
+
+    private ReferenceMapper(Frame frame, double flatnessMm) {
+        this.frame = frame;
+        this.flatnessMm = flatnessMm;
+    }
 
     /** Whole stacks, on a backdrop that shows through translucent shapes. */
-    public static PlanarMap map(Artwork artwork, Rgb backdrop) {
-        return new ReferenceMapper().mapped(artwork, backdrop);
+    public static PlanarMap map(Artwork artwork, Rgb backdrop, double flatnessMm) {
+        return new ReferenceMapper(artwork.frame(), flatnessMm).mapped(artwork, backdrop);
     }
 
     private PlanarMap mapped(Artwork artwork, Rgb backdrop) {
         number(PaintStack.BARE);
-        Coordinate[] frame = corners(artwork.frame());
-        Polygonizer polygonizer = node(artwork, frame);
+        Coordinate[] corners = corners(frame);
+        Polygonizer polygonizer = node(artwork, corners);
         for (Object each : polygonizer.getPolygons()) {
             Polygon face = (Polygon) each;
             Coordinate inside = InteriorPointArea.getInteriorPoint(face);
             if (SimplePointInAreaLocator.locate(inside, face) != Location.INTERIOR) {
                 throw new IllegalStateException("no point found inside " + face);
             }
-            if (inside.x > frame[0].x && inside.x < frame[2].x && inside.y > frame[0].y && inside.y < frame[2].y) {
+            if (inside.x > corners[0].x
+                    && inside.x < corners[2].x
+                    && inside.y > corners[0].y
+                    && inside.y < corners[2].y) {
                 label(face, number(ReferencePaints.of(shapesAt(inside, artwork), backdrop)));
             }
         }
-        return new PlanarMap(table(), artwork.frame(), stacks);
+        return new PlanarMap(table(), frame, stacks);
     }
 
     private static Coordinate[] corners(Frame frame) {
@@ -75,9 +85,9 @@ public final class ReferenceMapper {
         };
     }
 
-    private Polygonizer node(Artwork artwork, Coordinate[] frame) {
+    private Polygonizer node(Artwork artwork, Coordinate[] corners) {
         List<NodedSegmentString> strings = new ArrayList<>();
-        strings.add(new NodedSegmentString(frame, null));
+        strings.add(new NodedSegmentString(corners, null));
         for (FlatShape shape : artwork.shapes()) {
             add(shape.area(), strings);
             shape.clips().forEach(clip -> clip.parts().forEach(part -> add(part, strings)));
@@ -100,7 +110,7 @@ public final class ReferenceMapper {
 
     private void add(Area area, List<NodedSegmentString> strings) {
         if (outlines.put(area, new ArrayList<>()) == null) {
-            PlainOutlines.contours(area).forEach(contour -> strings.add(new NodedSegmentString(contour, area)));
+            strings.addAll(PlainOutlines.segments(area, frame, flatnessMm));
         }
     }
 

@@ -12,6 +12,7 @@ import inkstrata.artwork.Source;
 import inkstrata.artwork.TranslucentGroup;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
+import inkstrata.measure.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,9 @@ class ReferenceMapperTest {
     @Test
     void twoSquaresOverlap() {
         PlanarMap map = ReferenceMapper.map(
-                drawing(shape(square(1, 1, 4), RED, 1), shape(square(3, 3, 4), BLUE, 1)), Rgb.WHITE);
+                drawing(shape(square(1, 1, 4), RED, 1), shape(square(3, 3, 4), BLUE, 1)),
+                Rgb.WHITE,
+                Tolerance.FLATNESS_MM);
         assertThat(area(map)).isEqualTo(100 - 28);
         assertThat(area(map, RED)).isEqualTo(12);
         assertThat(area(map, BLUE)).isEqualTo(12);
@@ -34,7 +37,8 @@ class ReferenceMapperTest {
 
     @Test
     void whatSticksOutOfTheFrameIsCutOff() {
-        PlanarMap map = ReferenceMapper.map(drawing(shape(square(8, -3, 40), RED, 1)), Rgb.WHITE);
+        PlanarMap map =
+                ReferenceMapper.map(drawing(shape(square(8, -3, 40), RED, 1)), Rgb.WHITE, Tolerance.FLATNESS_MM);
         assertThat(area(map, RED)).isEqualTo(20);
         assertThat(area(map)).isEqualTo(80);
     }
@@ -44,10 +48,13 @@ class ReferenceMapperTest {
         Outline.Builder twice = Outline.builder();
         square(1, 1, 8).sendTo(twice);
         square(2, 2, 4).sendTo(twice);
-        assertThat(area(ReferenceMapper.map(drawing(shape(twice.build(), RED, 1)), Rgb.WHITE), RED))
+        assertThat(area(
+                        ReferenceMapper.map(drawing(shape(twice.build(), RED, 1)), Rgb.WHITE, Tolerance.FLATNESS_MM),
+                        RED))
                 .isEqualTo(64);
         FlatShape odd = FlatShape.opaque(new Area(twice.build(), FillRule.EVENODD), RED, Source.UNKNOWN);
-        assertThat(area(ReferenceMapper.map(drawing(odd), Rgb.WHITE), RED)).isEqualTo(48);
+        assertThat(area(ReferenceMapper.map(drawing(odd), Rgb.WHITE, Tolerance.FLATNESS_MM), RED))
+                .isEqualTo(48);
     }
 
     @Test
@@ -55,13 +62,16 @@ class ReferenceMapperTest {
         Clip clip = new Clip(List.of(area(square(0, 0, 2)), area(square(1, 1, 2))));
         FlatShape clipped =
                 new FlatShape(area(square(0, 0, 10)), RED, 1, Optional.empty(), List.of(clip), Source.UNKNOWN);
-        assertThat(area(ReferenceMapper.map(drawing(clipped), Rgb.WHITE), RED)).isEqualTo(7);
+        assertThat(area(ReferenceMapper.map(drawing(clipped), Rgb.WHITE, Tolerance.FLATNESS_MM), RED))
+                .isEqualTo(7);
     }
 
     @Test
     void translucentShapesAddTheColourTheyMake() {
         PlanarMap map = ReferenceMapper.map(
-                drawing(shape(square(0, 0, 5), RED, 1), shape(square(0, 0, 10), BLUE, 0.2)), Rgb.WHITE);
+                drawing(shape(square(0, 0, 5), RED, 1), shape(square(0, 0, 10), BLUE, 0.2)),
+                Rgb.WHITE,
+                Tolerance.FLATNESS_MM);
         assertThat(area(map, new Rgb(204, 0, 51), RED)).isEqualTo(25);
         assertThat(area(map, new Rgb(204, 204, 255))).isEqualTo(75);
     }
@@ -73,7 +83,8 @@ class ReferenceMapperTest {
                 drawing(
                         new FlatShape(area(square(0, 0, 10)), RED, 1, group, List.of(), Source.UNKNOWN),
                         new FlatShape(area(square(0, 0, 5)), BLUE, 1, group, List.of(), Source.UNKNOWN)),
-                Rgb.WHITE);
+                Rgb.WHITE,
+                Tolerance.FLATNESS_MM);
         assertThat(area(map, new Rgb(204, 204, 255))).isEqualTo(25);
         assertThat(area(map, new Rgb(255, 204, 204))).isEqualTo(75);
     }
