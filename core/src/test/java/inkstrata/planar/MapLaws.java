@@ -34,8 +34,10 @@ final class MapLaws {
                     .isEqualTo(map.doubledArea(stack));
             sum += map.doubledArea(stack);
         }
-        long width = Grid.steps(map.frame().right()) - Grid.steps(map.frame().x());
-        long height = Grid.steps(map.frame().bottom()) - Grid.steps(map.frame().y());
+        long width =
+                (long) Grid.steps(map.frame().right()) - Grid.steps(map.frame().x());
+        long height =
+                (long) Grid.steps(map.frame().bottom()) - Grid.steps(map.frame().y());
         assertThat(sum).as("%s: all stacks together", name).isEqualTo(2 * width * height);
     }
 
@@ -132,8 +134,8 @@ final class MapLaws {
         return IntStream.range(0, map.stacks().size()).mapToObj(StackSet::of).toList();
     }
 
-    private static TreeMap<Integer, StackSet> byTopColour(PlanarMap map) {
-        TreeMap<Integer, StackSet> sets = new TreeMap<>();
+    private static Map<Integer, StackSet> byTopColour(PlanarMap map) {
+        Map<Integer, StackSet> sets = new TreeMap<>();
         for (int stack = 0; stack < map.stacks().size(); stack++) {
             PaintStack paints = map.stacks().get(stack);
             int colour = paints.isBare()

@@ -7,6 +7,7 @@ import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
@@ -22,8 +23,8 @@ final class PaintersAlgorithm {
     private PaintersAlgorithm() {}
 
     /** For each colour of an artwork without clips and translucency what of it is to be seen. */
-    static TreeMap<Integer, Region> visible(Artwork artwork, double flatnessMm) {
-        TreeMap<Integer, List<Region>> seen = new TreeMap<>();
+    static Map<Integer, Region> visible(Artwork artwork, double flatnessMm) {
+        Map<Integer, List<Region>> seen = new TreeMap<>();
         Geometry free = JtsShapes.multiPolygon(frame(artwork));
         for (int i = artwork.shapes().size() - 1; i >= 0; i--) {
             FlatShape shape = artwork.shapes().get(i);
@@ -34,7 +35,7 @@ final class PaintersAlgorithm {
             seen.computeIfAbsent(packed(shape.colour()), colour -> new ArrayList<>())
                     .add(shows);
         }
-        TreeMap<Integer, Region> visible = new TreeMap<>();
+        Map<Integer, Region> visible = new TreeMap<>();
         seen.forEach((colour, parts) -> visible.put(colour, Region.union(parts)));
         return visible;
     }
