@@ -30,7 +30,7 @@ import org.locationtech.jts.operation.polygonize.Polygonizer;
  * curves are flattened.
  */
 public final class ReferenceMapper {
-    private final Map<Area, List<SegmentString>> outlines = new IdentityHashMap<>();
+    private final IdentityHashMap<Area, List<SegmentString>> outlines = new IdentityHashMap<>();
     private final Map<Coordinate, Integer> vertices = new LinkedHashMap<>();
     /** For each edge from a smaller to a larger vertex number: the stacks on its left and right. */
     private final Map<Long, int[]> edges = new LinkedHashMap<>();
@@ -115,18 +115,18 @@ public final class ReferenceMapper {
     }
 
     private List<FlatShape> shapesAt(Coordinate point, Artwork artwork) {
-        Map<Area, Boolean> known = new IdentityHashMap<>();
+        IdentityHashMap<Area, Boolean> known = new IdentityHashMap<>();
         return artwork.shapes().stream()
                 .filter(shape -> holds(shape.area(), point, known)
                         && shape.clips().stream().allMatch(clip -> lets(clip, point, known)))
                 .toList();
     }
 
-    private boolean lets(Clip clip, Coordinate point, Map<Area, Boolean> known) {
+    private boolean lets(Clip clip, Coordinate point, IdentityHashMap<Area, Boolean> known) {
         return clip.parts().stream().anyMatch(part -> holds(part, point, known));
     }
 
-    private boolean holds(Area area, Coordinate point, Map<Area, Boolean> known) {
+    private boolean holds(Area area, Coordinate point, IdentityHashMap<Area, Boolean> known) {
         return known.computeIfAbsent(area, a -> PlainOutlines.encloses(outlines.get(a), a.rule(), point));
     }
 
