@@ -96,7 +96,11 @@ final class Flattener implements CurveSink {
      * gone, so that a drawing moved by whole steps gives the same segments, moved.
      */
     private static double steps(double millimetres) {
-        return Math.rint(millimetres * (Grid.STEPS_PER_MM / FRACTION)) * FRACTION;
+        return fraction(millimetres * Grid.STEPS_PER_MM);
+    }
+
+    private static double fraction(double steps) {
+        return Math.rint(steps / FRACTION) * FRACTION;
     }
 
     private void closeContour() {
@@ -202,7 +206,8 @@ final class Flattener implements CurveSink {
         }
     }
 
+    /** Halves go up; what is half but for the error of doubles counts as half. */
     private static int pressed(double v, int least, int most) {
-        return (int) Math.max(least, Math.min(most, Math.floor(v + 0.5)));
+        return (int) Math.max(least, Math.min(most, Math.floor(fraction(v) + 0.5)));
     }
 }
