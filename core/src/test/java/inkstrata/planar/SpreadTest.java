@@ -61,6 +61,22 @@ class SpreadTest {
     }
 
     @Test
+    void aSlantingBorderGivesAStrip() {
+        Region below = new Region(List.of(new Region.Polygon(
+                new Ring(new int[] {48000, 14158, 48000, 40000, 41429, 40000, 41429, 13614}), List.of())));
+        Border edge = new Border(List.of(new int[] {48000, 14158, 41429, 13614}));
+        double length = Math.hypot(48000 - 41429, 14158 - 13614) * Grid.STEP_MM;
+        double slope = (14158 - 13614) / (48000.0 - 41429);
+        // A strip, cut upright at both ends: the left end loses a right triangle to nobody, the right end a sector's
+        // part.
+        double strip = length * WIDTH;
+        double triangle = WIDTH * WIDTH * slope / 2;
+        double beyond = WIDTH * WIDTH * Math.atan(slope) / 2;
+        assertThat(area(Spread.along(edge, below, WIDTH, Corners.ROUND)))
+                .isCloseTo(strip - triangle + beyond, withinPercentage(PER_MILLE));
+    }
+
+    @Test
     void noWidthAndNoBorderReachNothing() {
         assertThat(Spread.along(border(20, 0, 20, 20), square(20, 0, 20), 0, Corners.ROUND)
                         .isEmpty())

@@ -1,16 +1,20 @@
 package inkstrata.trap;
 
 import inkstrata.plan.PrintPlan;
-import inkstrata.plan.Pull;
+import inkstrata.planar.Neighbours;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
- * Two areas that would part if a print were off register, should they share edges.
+ * Two areas that share edges and would part if a print were off register.
  *
  * @param giving position of the pull that gives way
  * @param into what the other area shows; its pull does not give way
@@ -20,24 +24,38 @@ import java.util.SortedMap;
 record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
     /** Every meeting of a separation, by giving pull and then by receiving look. */
     static List<Meeting> of(Separation separation) {
-        PrintPlan plan = separation.plan();
         SortedMap<Look, StackSet> looks = Look.of(separation);
         List<Meeting> meetings = new ArrayList<>();
-        for (int giving = 0; giving < plan.pulls().size(); giving++) {
+        neighbours(separation, looks).forEach((giving, receiving) -> {
             StackSet shown = shownBy(giving, looks);
-            for (Map.Entry<Look, StackSet> other : looks.entrySet()) {
-                int receiving = other.getKey().pull();
-                if (receiving == giving || !GivingWay.gives(plan, giving, receiving)) {
-                    continue;
-                }
-                StackSet from = shown.minus(prints(plan, receiving));
-                StackSet receiver = other.getValue().minus(prints(plan, giving));
+            for (Look into : receiving) {
+                StackSet from = shown.minus(prints(separation.plan(), into.pull()));
+                StackSet receiver = looks.get(into).minus(prints(separation.plan(), giving));
                 if (!from.isEmpty() && !receiver.isEmpty()) {
-                    meetings.add(new Meeting(giving, other.getKey(), from, receiver));
+                    meetings.add(new Meeting(giving, into, from, receiver));
                 }
             }
-        }
+        });
         return meetings;
+    }
+
+    /** For each pull the looks it gives way to somewhere. */
+    private static SortedMap<Integer, SortedSet<Look>> neighbours(
+            Separation separation, SortedMap<Look, StackSet> looks) {
+        Map<Integer, Look> lookOf = new HashMap<>();
+        looks.forEach((look, stacks) -> stacks.numbers().forEach(stack -> lookOf.put(stack, look)));
+        SortedMap<Integer, SortedSet<Look>> receiving = new TreeMap<>();
+        for (Neighbours pair : separation.map().neighbours()) {
+            Look one = lookOf.get(pair.one());
+            Look other = lookOf.get(pair.other());
+            if (one != null && other != null && one.pull() != other.pull()) {
+                boolean gives = GivingWay.gives(separation.plan(), one.pull(), other.pull());
+                receiving
+                        .computeIfAbsent(gives ? one.pull() : other.pull(), pull -> new TreeSet<>())
+                        .add(gives ? other : one);
+            }
+        }
+        return receiving;
     }
 
     private static StackSet shownBy(int pull, SortedMap<Look, StackSet> looks) {
@@ -48,7 +66,6 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
     }
 
     private static StackSet prints(PrintPlan plan, int pull) {
-        Pull asked = plan.pulls().get(pull);
-        return asked.prints();
+        return plan.pulls().get(pull).prints();
     }
 }

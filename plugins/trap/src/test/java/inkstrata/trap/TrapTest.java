@@ -1,0 +1,143 @@
+package inkstrata.trap;
+
+import static inkstrata.artwork.Outline.rectangle;
+import static inkstrata.plan.PlanningExample.ink;
+import static inkstrata.plan.PlanningExample.key;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import inkstrata.artwork.Note;
+import inkstrata.job.Job;
+import inkstrata.job.JobException;
+import inkstrata.job.PluginSettings.Setting;
+import inkstrata.plan.Ink;
+import inkstrata.plugin.Plugins;
+import inkstrata.separation.Separation;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class TrapTest {
+    private static final Ink SAND = ink("sand", "#e8cf9a");
+    private static final Ink RUST = ink("rust", "#b4512d");
+    private static final Ink NIGHT = ink("night", "#1d2440");
+    private static final Ink LIGHT_KEY = key("light key", "#e8cf9a");
+    private static final Ink SAME = ink("same", "#e8cf9b");
+
+    @Test
+    void isFoundAtTheDoor() {
+        assertThat(Plugins.load(getClass().getClassLoader()).shapers()).hasExactlyElementsOfTypes(Trap.class);
+    }
+
+    @Test
+    void widthFollowsRegisterUnlessItIsSet() {
+        assertThat(grownBy(TrapJob.withRegister(0.25, Map.of()), SAND, NIGHT)).isEqualTo(20 * 0.25);
+        assertThat(grownBy(TrapJob.with(0.5, "round"), SAND, NIGHT)).isEqualTo(20 * 0.5);
+    }
+
+    @Test
+    void withoutWidthNothingChanges() {
+        Separation drawn = sideBySide(SAND, NIGHT);
+        assertThat(new Trap().shape(drawn, TrapJob.with(0, "round"))).isSameAs(drawn);
+        assertThat(new Trap().shape(drawn, TrapJob.withRegister(0, Map.of()))).isSameAs(drawn);
+    }
+
+    @Test
+    void aWidthOutOfBoundsIsTheJobsFault() {
+        Separation drawn = sideBySide(SAND, NIGHT);
+        assertThatThrownBy(() -> new Trap().shape(drawn, TrapJob.with(6, "round")))
+                .isInstanceOf(JobException.class)
+                .hasMessage("job.yaml:7: a trap of 6.0 mm is outside 0 to 5.0 mm. Set use.trap.width.");
+        assertThatThrownBy(() -> new Trap().shape(drawn, TrapJob.withRegister(6, Map.of())))
+                .isInstanceOf(JobException.class)
+                .hasMessage("job.yaml: a trap of 6.0 mm is outside 0 to 5.0 mm. Set use.trap.width or register.");
+        assertThatThrownBy(() -> new Trap().shape(drawn, TrapJob.using(Map.of("corners", new Setting("square", 9)))))
+                .isInstanceOf(JobException.class)
+                .hasMessageContaining("job.yaml:9")
+                .hasMessageContaining("round, mitre, bevel");
+    }
+
+    @Test
+    void saysWhatRunsUnderWhat() {
+        assertThat(notes(sideBySide(SAND, NIGHT)))
+                .containsExactly("Trap: sand runs 0.40 mm under night along 20.0 mm.");
+    }
+
+    @Test
+    void aLighterInkPrintedLaterRunsOver() {
+        Separation drawn = sideBySide(NIGHT, SAND);
+        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm over night along 20.0 mm.");
+    }
+
+    @Test
+    void seenThroughTheSheetTheFirstPullLiesOnTop() {
+        Separation drawn = new Drawing(60, 40)
+                .onTheBack()
+                .fill(NIGHT, rectangle(10, 10, 20, 20))
+                .fill(SAND, rectangle(30, 10, 20, 20))
+                .knockedOut(NIGHT, SAND);
+        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm under night along 20.0 mm.");
+    }
+
+    @Test
+    void aKeyNeverGrows() {
+        assertThat(notes(sideBySide(NIGHT, LIGHT_KEY)))
+                .containsExactly("Trap: night runs 0.40 mm under light key along 20.0 mm.");
+    }
+
+    @Test
+    void ofEquallyLightInksTheFirstOneGrows() {
+        Ink twin = new Ink("twin", SAND.swatch(), SAND.hiding(), SAND.mesh(), false);
+        Separation drawn = sideBySide(SAME, RUST);
+        assertThat(GivingWay.gives(drawn.plan(), 0, 1)).isTrue();
+        assertThat(GivingWay.gives(drawn.plan(), 1, 0)).isFalse();
+        Separation twins = sideBySide(SAND, twin);
+        assertThat(GivingWay.gives(twins.plan(), 0, 1)).isTrue();
+        assertThat(GivingWay.gives(twins.plan(), 1, 0)).isFalse();
+    }
+
+    @Test
+    void pullsThatGainNothingStayTheVerySame() {
+        Separation drawn = sideBySide(SAND, NIGHT);
+        Separation trapped = new Trap().shape(drawn, TrapJob.with(0.4, "round"));
+        assertThat(trapped.printed().get(1)).isSameAs(drawn.printed().get(1));
+        assertThat(trapped.plan()).isEqualTo(drawn.plan());
+    }
+
+    /** The ground beneath both would show between them: sheet is not the only wrong colour. */
+    @Test
+    void whatLiesBeneathBothMustNotShowEither() {
+        Separation drawn = new Drawing(60, 40)
+                .fill(SAND, rectangle(5, 5, 50, 30))
+                .fill(RUST, rectangle(10, 10, 20, 20))
+                .fill(NIGHT, rectangle(30, 10, 20, 20))
+                .separated(
+                        (ink, row) -> ink.equals(SAND)
+                                ? !row.inks().isEmpty()
+                                : row.top().filter(ink::equals).isPresent(),
+                        SAND,
+                        RUST,
+                        NIGHT);
+        assertThat(notes(drawn)).containsExactly("Trap: rust runs 0.40 mm under night along 20.0 mm.");
+    }
+
+    private static Separation sideBySide(Ink left, Ink right) {
+        return new Drawing(60, 40)
+                .fill(left, rectangle(10, 10, 20, 20))
+                .fill(right, rectangle(30, 10, 20, 20))
+                .knockedOut(left, right);
+    }
+
+    private static double grownBy(Job job, Ink left, Ink right) {
+        Separation drawn = sideBySide(left, right);
+        return new Trap().shape(drawn, job).printed().get(0).areaMm2()
+                - drawn.printed().get(0).areaMm2();
+    }
+
+    private static List<String> notes(Separation drawn) {
+        return new Trap()
+                .shape(drawn, TrapJob.with(0.4, "round")).notes().stream()
+                        .map(Note::text)
+                        .toList();
+    }
+}
