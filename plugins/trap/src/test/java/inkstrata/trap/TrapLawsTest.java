@@ -1,0 +1,271 @@
+package inkstrata.trap;
+
+import static inkstrata.plan.PlanningExample.ink;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import inkstrata.artwork.Outline;
+import inkstrata.colour.Lab;
+import inkstrata.colour.Rgb;
+import inkstrata.measure.Grid;
+import inkstrata.plan.Ink;
+import inkstrata.plan.PlanningTable.Row;
+import inkstrata.plan.Pull;
+import inkstrata.planar.Border;
+import inkstrata.planar.Corners;
+import inkstrata.planar.Region;
+import inkstrata.planar.Ring;
+import inkstrata.planar.StackSet;
+import inkstrata.separation.Separation;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What holds for any drawing; each failure names its seed. */
+class TrapLawsTest {
+    private static final int DRAWINGS = 500;
+    private static final int POINTS = 60;
+    private static final double WIDTH = 0.4;
+    private static final List<Ink> INKS = List.of(
+            ink("straw", "#f2dc8c"),
+            ink("rose", "#e39a9a"),
+            ink("moss", "#7d8f4a"),
+            ink("rust", "#b4512d"),
+            ink("night", "#1d2440"));
+
+    @Test
+    void noRimOnBareSheetOrAThirdColour() {
+        each((seed, drawn, trapped) -> {
+            for (int pull = 0; pull < INKS.size(); pull++) {
+                Region before = drawn.printed().get(pull);
+                Region after = trapped.printed().get(pull);
+                assertThat(before.minus(after).areaMm2())
+                        .as("drawing %s lost ink", seed)
+                        .isLessThan(1e-4);
+                // Where a rim's side cuts an oblique edge the cut is rounded by half a step: that much is shaved off
+                // first.
+                Region beyond = after.minus(before).minus(drawn.map().dissolve(darker(drawn, pull)));
+                assertThat(beyond.shrunk(Grid.STEP_MM).areaMm2())
+                        .as("drawing %s, pull %s", seed, pull)
+                        .isZero();
+                assertThat(beyond.areaMm2())
+                        .as("drawing %s, pull %s", seed, pull)
+                        .isLessThan(1e-3);
+            }
+        });
+    }
+
+    /** Points at random in each receiver: covered if the way to the border is short and free, bare if the border is far. */
+    @Test
+    void everyRimReachesItsWidthAndNoFarther() {
+        int[] covered = {0, 0};
+        each((seed, drawn, trapped) -> {
+            Random random = new Random(seed);
+            for (int i = 0; i < POINTS; i++) {
+                double x = Probe.steps(1 + 10 * random.nextDouble());
+                double y = Probe.steps(1 + 10 * random.nextDouble());
+                for (int pull = 0; pull < INKS.size(); pull++) {
+                    check(seed, drawn, trapped, pull, x, y, covered);
+                }
+            }
+        });
+        assertThat(covered[0]).as("points that had to be covered").isGreaterThan(500);
+        assertThat(covered[1]).as("points that had to stay free").isGreaterThan(500);
+    }
+
+    private static void check(
+            long seed, Separation drawn, Separation trapped, int pull, double x, double y, int[] covered) {
+        OptionalInt stack = stackAt(drawn, x, y);
+        if (stack.isEmpty() || Probe.inside(drawn.printed().get(pull), x, y)) {
+            return;
+        }
+        StackSet receiver = darker(drawn, pull).and(sameTop(drawn, stack.getAsInt()));
+        double[] nearest = {Double.POSITIVE_INFINITY, 0, 0};
+        if (receiver.contains(stack.getAsInt())) {
+            Border border = drawn.map().border(drawn.plan().pulls().get(pull).prints(), receiver);
+            nearest = Probe.nearest(border, x, y);
+        }
+        double width = Probe.steps(WIDTH);
+        boolean inside = Probe.inside(trapped.printed().get(pull), x, y);
+        if (nearest[0] > width + 2) {
+            covered[1]++;
+            assertThat(inside)
+                    .as("drawing %s, pull %s, free at %s, %s", seed, pull, x, y)
+                    .isFalse();
+        } else if (nearest[0] < width - 2 && free(drawn, receiver, x, y, nearest)) {
+            covered[0]++;
+            assertThat(inside)
+                    .as("drawing %s, pull %s, covered at %s, %s", seed, pull, x, y)
+                    .isTrue();
+        }
+    }
+
+    /** Pulls print light to dark, so every rim lies under what was there. */
+    @Test
+    void theTopColourStaysEverywhere() {
+        each((seed, drawn, trapped) -> {
+            Random random = new Random(seed);
+            for (int i = 0; i < POINTS; i++) {
+                double x = Probe.steps(12 * random.nextDouble());
+                double y = Probe.steps(12 * random.nextDouble());
+                assertThat(top(trapped, x, y))
+                        .as("drawing %s at %s, %s", seed, x, y)
+                        .isEqualTo(top(drawn, x, y));
+            }
+        });
+    }
+
+    @Test
+    void verticesAwayFromRimsStay() {
+        each((seed, drawn, trapped) -> {
+            for (int pull = 0; pull < INKS.size(); pull++) {
+                Region before = drawn.printed().get(pull);
+                Region after = trapped.printed().get(pull);
+                Region near = after.minus(before).grown(2 * Grid.STEP_MM, Corners.MITRE);
+                for (Region.Polygon polygon : before.polygons()) {
+                    Ring shell = polygon.shell();
+                    for (int v = 0; v < shell.size(); v++) {
+                        if (!Probe.inside(near, shell.x(v), shell.y(v))) {
+                            assertThat(Probe.hasVertex(after, shell.x(v), shell.y(v)))
+                                    .as("drawing %s, pull %s, vertex %s, %s", seed, pull, shell.x(v), shell.y(v))
+                                    .isTrue();
+                        }
+                    }
+                }
+            }
+        });
+    }
+
+    @Test
+    void twiceIsTheSame() {
+        for (long seed = 0; seed < 50; seed++) {
+            assertThat(trapped(drawn(seed)).printed())
+                    .isEqualTo(trapped(drawn(seed)).printed());
+        }
+    }
+
+    private interface Law {
+        void check(long seed, Separation drawn, Separation trapped);
+    }
+
+    private record Case(long seed, Separation drawn, Separation trapped) {}
+
+    private static List<Case> cases = List.of();
+
+    @BeforeAll
+    static void draw() {
+        cases = LongStream.range(0, DRAWINGS)
+                .mapToObj(seed -> {
+                    Separation drawn = drawn(seed);
+                    return new Case(seed, drawn, trapped(drawn));
+                })
+                .toList();
+    }
+
+    @AfterAll
+    static void forget() {
+        cases = List.of();
+    }
+
+    private static void each(Law law) {
+        cases.forEach(each -> law.check(each.seed, each.drawn, each.trapped));
+    }
+
+    private static Separation trapped(Separation drawn) {
+        return new Trap().shape(drawn, TrapJob.with(WIDTH, "round"));
+    }
+
+    /** Some shapes of random colours, white among them, on 12 x 12 mm: many thinner than the trap, many alongside others. */
+    private static Separation drawn(long seed) {
+        Random random = new Random(seed * 7919 + 17);
+        Drawing drawing = new Drawing(12, 12);
+        int shapes = 3 + random.nextInt(8);
+        for (int i = 0; i < shapes; i++) {
+            int colour = random.nextInt(INKS.size() + 1);
+            Rgb swatch = colour == INKS.size() ? Rgb.WHITE : INKS.get(colour).swatch();
+            drawing.fill(swatch, outline(random));
+        }
+        Ink[] order = INKS.stream()
+                .sorted(Comparator.comparingDouble(ink -> -Lab.of(ink.swatch()).lightness()))
+                .toArray(Ink[]::new);
+        return drawing.knockedOut(order);
+    }
+
+    private static Outline outline(Random random) {
+        double x = 12 * random.nextDouble();
+        double y = 12 * random.nextDouble();
+        switch (random.nextInt(4)) {
+            case 0 -> {
+                return Outline.rectangle(x, y, 0.05 + random.nextInt(12) * 0.25, 0.05 + random.nextInt(12) * 0.25);
+            }
+            case 1 -> {
+                double radius = 0.1 + 3 * random.nextDouble();
+                double[] xy = new double[2 * 36];
+                Arrays.setAll(
+                        xy,
+                        i -> i % 2 == 0
+                                ? x + radius * Math.cos(Math.PI * i / 36)
+                                : y + radius * Math.sin(Math.PI * (i - 1) / 36));
+                return Drawing.polygon(xy);
+            }
+            case 2 -> {
+                double lean = random.nextDouble();
+                return Drawing.polygon(x, y, x + 6, y + lean, x + 6, y + lean + 0.3, x, y + 0.6 * random.nextDouble());
+            }
+            default -> {
+                double[] xy = new double[2 * (3 + random.nextInt(6))];
+                Arrays.setAll(xy, i -> 12 * random.nextDouble());
+                return Drawing.polygon(xy);
+            }
+        }
+    }
+
+    /** The stacks whose top colour is darker than that pull's, from the table alone. */
+    private static StackSet darker(Separation drawn, int pull) {
+        double own = lightness(drawn.plan().pulls().get(pull).ink());
+        return StackSet.of(drawn.table().rows().stream()
+                .filter(row -> row.top().filter(top -> lightness(top) < own).isPresent())
+                .mapToInt(Row::stack));
+    }
+
+    private static StackSet sameTop(Separation drawn, int stack) {
+        Optional<Ink> top = drawn.table().rows().get(stack).top();
+        return StackSet.of(drawn.table().rows().stream()
+                .filter(row -> row.top().equals(top))
+                .mapToInt(Row::stack));
+    }
+
+    private static double lightness(Ink ink) {
+        return Lab.of(ink.swatch()).lightness();
+    }
+
+    private static OptionalInt top(Separation separation, double x, double y) {
+        return IntStream.range(0, separation.printed().size())
+                .filter(pull -> Probe.inside(separation.printed().get(pull), x, y))
+                .max();
+    }
+
+    private static OptionalInt stackAt(Separation drawn, double x, double y) {
+        OptionalInt top = top(drawn, x, y);
+        if (top.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        Pull shown = drawn.plan().pulls().get(top.getAsInt());
+        return shown.prints().numbers().findFirst();
+    }
+
+    /** Whether the straight way from the place to the border runs within the receiver. */
+    private static boolean free(Separation drawn, StackSet receiver, double x, double y, double[] nearest) {
+        Region region = drawn.map().dissolve(receiver);
+        return IntStream.range(0, 400)
+                .allMatch(i -> Probe.inside(
+                        region, x + (nearest[1] - x) * (i + 0.5) / 401, y + (nearest[2] - y) * (i + 0.5) / 401));
+    }
+}
