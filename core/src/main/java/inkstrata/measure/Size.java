@@ -12,4 +12,9 @@ public record Size(double width, double height) {
             throw new IllegalArgumentException("size " + width + " x " + height + " mm is not a size");
         }
     }
+
+    /** The same sheet lying the other way. */
+    public Size turned() {
+        return new Size(/* width= */ height, /* height= */ width);
+    }
 }

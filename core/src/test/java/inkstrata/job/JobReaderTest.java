@@ -1,0 +1,105 @@
+package inkstrata.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import inkstrata.colour.Rgb;
+import inkstrata.job.PluginSettings.Setting;
+import inkstrata.measure.Place;
+import inkstrata.measure.Size;
+import inkstrata.plan.Ink;
+import inkstrata.plan.Mesh;
+import inkstrata.plan.Side;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class JobReaderTest {
+    @Test
+    void everyKeyIsRead() {
+        Job job = JobReader.read("job.yaml", """
+                title: Bees at noon
+                sheet: {size: 500 x 700 mm, colour: "#fbf7ec", print: back}
+                artwork: {width: 40 cm, place: {x: 50 mm, y: 1in}}
+                register: 0.3 mm
+                merge: 1.5
+                inks:
+                  - {name: sand, prints: "#e8cf9a", hiding: 0.35, mesh: 77-48}
+                  - name: night
+                    prints: "#1d2440"
+                    key: true
+                order: [sand, ..., night]
+                edition: {prints: 40, spoilage: 12 %}
+                use:
+                  trap:
+                    width: 0.4 mm
+                """);
+        assertThat(job.title()).isEqualTo("Bees at noon");
+        assertThat(job.sheet()).contains(new Size(500, 700));
+        assertThat(job.sheetColour()).isEqualTo(Rgb.parse("#fbf7ec"));
+        assertThat(job.side()).isEqualTo(Side.BACK);
+        assertThat(job.artworkWidthMm()).hasValue(400);
+        assertThat(job.artworkPlace()).contains(new Place(50, 25.4));
+        assertThat(job.registerMm()).isEqualTo(0.3);
+        assertThat(job.merge()).isEqualTo(1.5);
+        assertThat(job.inks())
+                .containsExactly(
+                        new Ink("sand", Rgb.parse("#e8cf9a"), 0.35, Optional.of(new Mesh(77, 48)), false),
+                        new Ink("night", Rgb.parse("#1d2440"), JobReader.DEFAULT_HIDING, Optional.empty(), true));
+        assertThat(job.order()).containsExactly("sand", "...", "night");
+        assertThat(job.edition()).isEqualTo(new Edition(40, 0.12));
+        assertThat(job.settingsFor("trap").values()).containsEntry("width", new Setting("0.4 mm", 15));
+    }
+
+    @Test
+    void everyKeyIsOptional() {
+        Job job = JobReader.read("job.yaml", "# nothing yet\n");
+        assertThat(job.registerMm()).isEqualTo(Job.DEFAULT.registerMm());
+        assertThat(job.sheet()).isEmpty();
+        assertThat(job.artworkPlace()).isEmpty();
+        assertThat(job.inks()).isEqualTo(List.of());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "titel: x | job.yaml:1: | Did you mean 'title'?",
+                "frobnicate: x | job.yaml:1: | Known here are title, sheet",
+                "title: x\\nsheet: {colur: x} | job.yaml:2: | Did you mean 'colour'?",
+                "sheet: {colour: red} | job.yaml:1: | 'red' is not a colour",
+                "sheet: {size: big} | sheet.size: | 500 x 700 mm",
+                "sheet: {print: left} | sheet.print: | neither front nor back",
+                "sheet: A3 | sheet must be a map | {key: value}",
+                "artwork: {width: 0 mm} | artwork.width: | more than 0",
+                "artwork: {width: 40} | artwork.width: | number and a unit",
+                "artwork: {place: left} | artwork.place: | Write centre",
+                "register: 11 mm | register: | outside 0 to 10 mm",
+                "register: wide | register: | is not a length",
+                "merge: lots | merge: | not a number",
+                "merge: -1 | merge: | outside 0 to 100",
+                "inks: {name: a} | job.yaml:1: | must be a list",
+                "inks: [{prints: '#000000'}] | job.yaml:1: | needs a name",
+                "inks: [{name: a}] | job.yaml:1: | needs the colour",
+                "inks: [{name: a, prints: '#000000'}, {name: a, prints: '#000001'}] | job.yaml:1: | two inks are called 'a'",
+                "inks: [{name: a, prints: '#000000'}, {name: b, prints: '#000000'}] | job.yaml:1: | print the same colour",
+                "inks: [{name: a, prints: '#000000', hiding: 2} ] | hiding: | outside 0 (clear)",
+                "inks: [{name: a, prints: '#000000', mesh: fine} ] | mesh: | for example 77-48",
+                "inks: [{name: a, prints: '#000000', key: yes} ] | key: | neither true nor false",
+                "inks: [{name: a, from: '#boats'} ] | job.yaml:1: | not supported yet",
+                "edition: {prints: 1.5} | edition.prints: | whole number",
+                "edition: {spoilage: 12} | edition.spoilage: | 12 %",
+                "use: {trap: {width: [1, 2]}} | job.yaml:1: | single value",
+                "title: a\\ntitle: b | job.yaml:2: | 'title' is there twice",
+                "title: [a | job.yaml: | not YAML",
+                "- a | job.yaml:1: | a job file must be a map",
+            })
+    void aFaultNamesItsLineAndItsRemedy(String text, String where, String what) {
+        assertThatThrownBy(() -> JobReader.read("job.yaml", text.replace("\\n", "\n")))
+                .isInstanceOf(JobException.class)
+                .hasMessageContaining(where.equals("job.yaml:") ? "job.yaml" : where)
+                .hasMessageContaining(what);
+    }
+}
