@@ -24,7 +24,8 @@ import java.util.TreeMap;
  * @param registerMm the most by which any two pulls may be off from each other
  * @param merge fill colours closer than this (CIEDE2000) become one ink
  * @param inks the inks that are listed; the rest is made from the artwork's colours
- * @param order names of inks in print order, {@code ...} standing for the rest; empty means light to dark
+ * @param order names of inks in print order, {@code ...} standing for the rest; empty means light to dark,
+ *     on the back of a sheet dark to light
  * @param edition how many prints
  * @param use settings of plug-ins by id
  */

@@ -2,15 +2,17 @@ package inkstrata.plan;
 
 import inkstrata.colour.Lab;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * In what order inks are printed: light to dark by L*, a named key last, unless the job says otherwise.
+ * In what order inks are printed: light to dark by L*, a named key last, unless the job says otherwise; on the back of a
+ * sheet the other way round, since what is nearest to the eye is printed first there.
  *
- * <p>Light to dark with the key last is common practice, no source.
+ * <p>Light to dark with the key nearest to the eye is common practice, no source.
  */
 public final class PrintingOrder {
     /** Stands for all inks an order does not name. */
@@ -32,29 +34,30 @@ public final class PrintingOrder {
      * The order a job asks for.
      *
      * @param inks all inks of the plan
-     * @param names in print order, {@link #THE_REST} at most once standing for the rest, light to dark; empty for light to
-     *     dark throughout
+     * @param names in print order, {@link #THE_REST} at most once standing for the rest in the usual order; empty for the
+     *     usual order throughout
+     * @param side decides what is usual: light to dark on the front, dark to light on the back
      * @throws IllegalArgumentException if a name is unknown or comes twice, or inks are left over and nothing stands for
      *     them
      */
-    public static List<Ink> asAsked(List<Ink> inks, List<String> names) {
-        List<Ink> light = lightToDark(inks);
+    public static List<Ink> asAsked(List<Ink> inks, List<String> names, Side side) {
+        List<Ink> usual = usual(inks, side);
         if (names.isEmpty()) {
-            return light;
+            return usual;
         }
         Set<String> named = new HashSet<>();
         for (String name : names) {
             if (!name.equals(THE_REST)
-                    && light.stream().noneMatch(ink -> ink.name().equals(name))) {
+                    && usual.stream().noneMatch(ink -> ink.name().equals(name))) {
                 throw new IllegalArgumentException(
-                        "order names '" + name + "', which no ink is called. The inks are " + listed(light) + ".");
+                        "order names '" + name + "', which no ink is called. The inks are " + listed(usual) + ".");
             }
             if (!named.add(name)) {
                 throw new IllegalArgumentException("order names '" + name + "' twice. Name it once.");
             }
         }
         List<Ink> rest =
-                light.stream().filter(ink -> !named.contains(ink.name())).toList();
+                usual.stream().filter(ink -> !named.contains(ink.name())).toList();
         if (!rest.isEmpty() && !named.contains(THE_REST)) {
             throw new IllegalArgumentException(
                     "order leaves out " + listed(rest) + ". Name them, or write ... where the rest shall print.");
@@ -64,10 +67,18 @@ public final class PrintingOrder {
             if (name.equals(THE_REST)) {
                 ordered.addAll(rest);
             } else {
-                light.stream().filter(ink -> ink.name().equals(name)).forEach(ordered::add);
+                usual.stream().filter(ink -> ink.name().equals(name)).forEach(ordered::add);
             }
         }
         return ordered;
+    }
+
+    private static List<Ink> usual(List<Ink> inks, Side side) {
+        List<Ink> order = new ArrayList<>(lightToDark(inks));
+        if (side == Side.BACK) {
+            Collections.reverse(order);
+        }
+        return order;
     }
 
     private static String listed(List<Ink> inks) {

@@ -132,7 +132,8 @@ public record Separator(Plugins plugins) {
     private PrintPlan plan(PlanningTable table, Job job) {
         List<Ink> ordered;
         try {
-            ordered = PrintingOrder.asAsked(table.inks(), job.order());
+            ordered = PrintingOrder.asAsked(
+                    table.inks(), job.order(), table.sheet().side());
         } catch (IllegalArgumentException e) {
             throw new JobException(job.file(), 0, e.getMessage());
         }

@@ -16,7 +16,7 @@ class PrintingOrderTest {
 
     @Test
     void lightInksPrintBeforeDarkOnes() {
-        assertThat(PrintingOrder.asAsked(INKS, List.of())).containsExactly(SAND, RUST, NIGHT);
+        assertThat(PrintingOrder.asAsked(INKS, List.of(), Side.FRONT)).containsExactly(SAND, RUST, NIGHT);
     }
 
     @Test
@@ -26,20 +26,41 @@ class PrintingOrderTest {
     }
 
     @Test
+    void onTheBackTheKeyPrintsFirstAndLightInksLast() {
+        Ink gold = key("gold", "#d0b040");
+        List<Ink> inks = List.of(SAND, gold, NIGHT);
+        assertThat(PrintingOrder.asAsked(inks, List.of(), Side.BACK)).containsExactly(gold, NIGHT, SAND);
+        assertThat(PrintingOrder.asAsked(INKS, List.of("sand", "..."), Side.BACK))
+                .containsExactly(SAND, NIGHT, RUST);
+    }
+
+    @Test
+    void theLaterPullIsNearerToTheEyeButOnTheBackTheEarlierOne() {
+        assertThat(Side.FRONT.isNearer(1, 0)).isTrue();
+        assertThat(Side.FRONT.isNearer(0, 1)).isFalse();
+        assertThat(Side.BACK.isNearer(1, 0)).isFalse();
+        assertThat(Side.BACK.isNearer(0, 1)).isTrue();
+        assertThat(Side.BACK.isNearer(1, 1)).isFalse();
+    }
+
+    @Test
     void theJobsOrderIsObeyedAndDotsStandForTheRest() {
-        assertThat(PrintingOrder.asAsked(INKS, List.of("night", "..."))).containsExactly(NIGHT, SAND, RUST);
-        assertThat(PrintingOrder.asAsked(INKS, List.of("...", "sand"))).containsExactly(RUST, NIGHT, SAND);
-        assertThat(PrintingOrder.asAsked(INKS, List.of("rust", "...", "sand"))).containsExactly(RUST, NIGHT, SAND);
+        assertThat(PrintingOrder.asAsked(INKS, List.of("night", "..."), Side.FRONT))
+                .containsExactly(NIGHT, SAND, RUST);
+        assertThat(PrintingOrder.asAsked(INKS, List.of("...", "sand"), Side.FRONT))
+                .containsExactly(RUST, NIGHT, SAND);
+        assertThat(PrintingOrder.asAsked(INKS, List.of("rust", "...", "sand"), Side.FRONT))
+                .containsExactly(RUST, NIGHT, SAND);
     }
 
     @Test
     void mistakesInTheOrderSayWhatIsKnown() {
-        assertThatThrownBy(() -> PrintingOrder.asAsked(INKS, List.of("sind", "...")))
+        assertThatThrownBy(() -> PrintingOrder.asAsked(INKS, List.of("sind", "..."), Side.FRONT))
                 .hasMessageContaining("'sind'")
                 .hasMessageContaining("sand, rust, night");
-        assertThatThrownBy(() -> PrintingOrder.asAsked(INKS, List.of("sand", "night")))
+        assertThatThrownBy(() -> PrintingOrder.asAsked(INKS, List.of("sand", "night"), Side.FRONT))
                 .hasMessageContaining("leaves out rust");
-        assertThatThrownBy(() -> PrintingOrder.asAsked(INKS, List.of("sand", "...", "sand")))
+        assertThatThrownBy(() -> PrintingOrder.asAsked(INKS, List.of("sand", "...", "sand"), Side.FRONT))
                 .hasMessageContaining("'sand' twice");
     }
 }

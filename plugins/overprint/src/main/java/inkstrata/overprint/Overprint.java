@@ -20,8 +20,8 @@ import java.util.stream.IntStream;
 /**
  * The key prints over everything; what the artwork has right beneath it runs on there.
  *
- * <p>The key is the ink the job names, else the darkest one if it is dark. An ink runs on only when it is printed before
- * the key, so that the key stays on top.
+ * <p>The key is the ink the job names, else the darkest one if it is dark. An ink runs on only where the key lies nearer
+ * to the eye: when it is printed before the key, on the back of a sheet after it.
  */
 public final class Overprint implements Planner {
     /** An ink lighter than this would visibly change over another (our own choice; a prediction replaces it one day). */
@@ -70,10 +70,12 @@ public final class Overprint implements Planner {
     private PrintPlan runOnBeneath(Key key, PlanningTable table, PrintPlan soFar) {
         List<Pull> pulls = new ArrayList<>();
         List<String> runningOn = new ArrayList<>();
-        boolean beforeKey = true;
-        for (Pull pull : soFar.pulls()) {
-            beforeKey &= !pull.ink().equals(key.ink());
-            StackSet beneath = beforeKey ? rightBeneath(key.ink(), pull.ink(), table) : StackSet.NONE;
+        int keyPosition = soFar.pulls().stream().map(Pull::ink).toList().indexOf(key.ink());
+        for (int position = 0; position < soFar.pulls().size(); position++) {
+            Pull pull = soFar.pulls().get(position);
+            StackSet beneath = table.sheet().side().isNearer(keyPosition, position)
+                    ? rightBeneath(key.ink(), pull.ink(), table)
+                    : StackSet.NONE;
             pulls.add(pull.withPrints(pull.prints().or(beneath)));
             if (!beneath.isEmpty()) {
                 runningOn.add(pull.ink().name());

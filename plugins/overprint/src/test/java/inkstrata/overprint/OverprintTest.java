@@ -10,8 +10,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import inkstrata.job.Job;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
+import inkstrata.plan.PlanningTable;
 import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Pull;
+import inkstrata.plan.Sheet;
+import inkstrata.plan.Side;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Plugins;
 import java.util.List;
@@ -42,6 +46,20 @@ class OverprintTest {
     void nothingRunsOnBeneathAKeyThatIsPrintedFirst() {
         PrintPlan plan = plan(List.of(NIGHT, SAND), row(1, NIGHT, SAND));
         assertThat(plan.pulls()).allSatisfy(pull -> assertThat(pull.prints()).isEqualTo(StackSet.NONE));
+    }
+
+    @Test
+    void onTheBackOfASheetTheKeyIsPrintedFirstAndTheOthersRunOnBehindIt() {
+        List<Ink> inks = List.of(SAND, NIGHT, RUST);
+        PlanningTable front = table(inks, row(0, NIGHT, SAND), row(1, NIGHT, RUST));
+        PlanningTable back = new PlanningTable(
+                new Sheet(front.sheet().size(), front.sheet().colour(), Side.BACK), inks, front.rows());
+        assertThat(new Overprint().plan(front, start(inks), Job.DEFAULT).pulls())
+                .extracting(Pull::prints)
+                .containsExactly(StackSet.of(0), StackSet.NONE, StackSet.NONE);
+        assertThat(new Overprint().plan(back, start(inks), Job.DEFAULT).pulls())
+                .extracting(Pull::prints)
+                .containsExactly(StackSet.NONE, StackSet.NONE, StackSet.of(1));
     }
 
     @Test

@@ -3,13 +3,15 @@ package inkstrata.trap;
 import inkstrata.colour.Lab;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Side;
 
 /**
  * Which of two neighbours gives way to the other: the lighter one, since the darker one's edge is what the eye reads (common
  * practice, no source).
  *
  * <p>A key gives way to nobody but a darker key: its drawing must not grow. Of two inks of the same lightness the one
- * printed first gives way. This does not depend on the print order: a lighter ink printed later grows over the darker one.
+ * farther from the eye gives way, so that its rim is hidden. Between others the print order decides nothing: a lighter ink
+ * printed later grows over the darker one.
  * If it is opaque the rim has its own colour, if it is transparent the rim keeps the darker colour; in both cases the rim
  * lies within the darker area and looks like one of its neighbours.
  */
@@ -22,14 +24,14 @@ final class GivingWay {
      * @param one position in the plan
      * @param other another position
      */
-    static boolean gives(PrintPlan plan, int one, int other) {
+    static boolean gives(PrintPlan plan, Side side, int one, int other) {
         Ink first = plan.pulls().get(one).ink();
         Ink second = plan.pulls().get(other).ink();
         if (first.key() != second.key()) {
             return second.key();
         }
         int lighter = Double.compare(lightness(first), lightness(second));
-        return lighter == 0 ? one < other : lighter > 0;
+        return lighter == 0 ? side.isNearer(other, one) : lighter > 0;
     }
 
     private static double lightness(Ink ink) {

@@ -34,11 +34,11 @@ record Look(int pull, Rgb colour) implements Comparable<Look> {
         return looks;
     }
 
-    /** The last pull printed there; on a sheet printed on its back, which is seen through the sheet, the first. */
     private static OptionalInt nearest(Separation separation, int stack) {
-        IntStream printing = IntStream.range(0, separation.plan().pulls().size())
-                .filter(pull -> separation.plan().pulls().get(pull).prints().contains(stack));
-        return separation.table().sheet().side() == Side.BACK ? printing.min() : printing.max();
+        Side side = separation.table().sheet().side();
+        return IntStream.range(0, separation.plan().pulls().size())
+                .filter(pull -> separation.plan().pulls().get(pull).prints().contains(stack))
+                .reduce((one, other) -> side.isNearer(one, other) ? one : other);
     }
 
     @Override

@@ -49,7 +49,8 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
             Look one = lookOf.get(pair.one());
             Look other = lookOf.get(pair.other());
             if (one != null && other != null && one.pull() != other.pull()) {
-                boolean gives = GivingWay.gives(separation.plan(), one.pull(), other.pull());
+                boolean gives = GivingWay.gives(
+                        separation.plan(), separation.table().sheet().side(), one.pull(), other.pull());
                 receiving
                         .computeIfAbsent(gives ? one.pull() : other.pull(), pull -> new TreeSet<>())
                         .add(gives ? other : one);

@@ -2,7 +2,6 @@ package inkstrata.trap;
 
 import inkstrata.artwork.Note;
 import inkstrata.artwork.Source;
-import inkstrata.plan.Side;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,7 +36,7 @@ final class TrapNotes {
     }
 
     private static boolean isUnder(Separation separation, int giving, int receiving) {
-        return (giving < receiving) == (separation.table().sheet().side() == Side.FRONT);
+        return separation.table().sheet().side().isNearer(receiving, giving);
     }
 
     private static String name(Separation separation, int pull) {

@@ -3,6 +3,7 @@ package inkstrata.trap;
 import static inkstrata.artwork.Outline.rectangle;
 import static inkstrata.plan.PlanningExample.ink;
 import static inkstrata.plan.PlanningExample.key;
+import static inkstrata.plan.PlanningExample.start;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -11,10 +12,13 @@ import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.plan.Ink;
+import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Side;
 import inkstrata.plugin.Plugins;
 import inkstrata.separation.Separation;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TrapTest {
@@ -22,7 +26,6 @@ class TrapTest {
     private static final Ink RUST = ink("rust", "#b4512d");
     private static final Ink NIGHT = ink("night", "#1d2440");
     private static final Ink LIGHT_KEY = key("light key", "#e8cf9a");
-    private static final Ink SAME = ink("same", "#e8cf9b");
 
     @Test
     void isFoundAtTheDoor() {
@@ -79,6 +82,29 @@ class TrapTest {
         assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm under night along 20.0 mm.");
     }
 
+    /** Behind a key that runs over everything nothing parts; beside it the light ink still gives way to the dark one. */
+    @Test
+    void seenThroughTheSheetWhatRunsOnBehindTheKeyNeedsNone() {
+        Separation drawn = new Drawing(60, 40)
+                .onTheBack()
+                .fill(SAND, rectangle(10, 10, 40, 20))
+                .fill(NIGHT, rectangle(20, 15, 10, 10))
+                .separated((ink, row) -> row.inks().contains(Optional.of(ink)), NIGHT, SAND);
+        assertThat(notes(drawn)).isEmpty();
+        Separation beside = new Drawing(60, 40)
+                .onTheBack()
+                .fill(SAND, rectangle(10, 10, 20, 20))
+                .fill(RUST, rectangle(30, 10, 20, 20))
+                .fill(NIGHT, rectangle(15, 15, 30, 10))
+                .separated(
+                        (ink, row) -> row.inks().indexOf(Optional.of(ink))
+                                == (row.top().equals(Optional.of(NIGHT)) && !ink.equals(NIGHT) ? 1 : 0),
+                        NIGHT,
+                        RUST,
+                        SAND);
+        assertThat(notes(beside)).containsExactly("Trap: sand runs 0.40 mm under rust along 10.0 mm.");
+    }
+
     @Test
     void aKeyNeverGrows() {
         assertThat(notes(sideBySide(NIGHT, LIGHT_KEY)))
@@ -86,14 +112,22 @@ class TrapTest {
     }
 
     @Test
-    void ofEquallyLightInksTheFirstOneGrows() {
+    void theLighterOneGivesWayOnEitherSideOfTheSheet() {
+        PrintPlan plan = sideBySide(NIGHT, SAND).plan();
+        for (Side side : Side.values()) {
+            assertThat(GivingWay.gives(plan, side, 1, 0)).isTrue();
+            assertThat(GivingWay.gives(plan, side, 0, 1)).isFalse();
+        }
+    }
+
+    @Test
+    void ofEquallyLightInksTheOneFartherFromTheEyeGivesWay() {
         Ink twin = new Ink("twin", SAND.swatch(), SAND.hiding(), SAND.mesh(), false);
-        Separation drawn = sideBySide(SAME, RUST);
-        assertThat(GivingWay.gives(drawn.plan(), 0, 1)).isTrue();
-        assertThat(GivingWay.gives(drawn.plan(), 1, 0)).isFalse();
-        Separation twins = sideBySide(SAND, twin);
-        assertThat(GivingWay.gives(twins.plan(), 0, 1)).isTrue();
-        assertThat(GivingWay.gives(twins.plan(), 1, 0)).isFalse();
+        PrintPlan twins = start(List.of(SAND, twin));
+        assertThat(GivingWay.gives(twins, Side.FRONT, 0, 1)).isTrue();
+        assertThat(GivingWay.gives(twins, Side.FRONT, 1, 0)).isFalse();
+        assertThat(GivingWay.gives(twins, Side.BACK, 0, 1)).isFalse();
+        assertThat(GivingWay.gives(twins, Side.BACK, 1, 0)).isTrue();
     }
 
     @Test
