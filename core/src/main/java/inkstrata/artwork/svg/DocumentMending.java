@@ -12,6 +12,9 @@ import org.w3c.dom.Element;
 final class DocumentMending {
     private static final Set<String> ANIMATIONS =
             Set.of("animate", "animateColor", "animateMotion", "animateTransform", "set", "discard");
+    /** SVG 2 has no fonts of its own any more (appendix K), and today's programs do not draw with them. */
+    private static final Set<String> FONTS = Set.of("font", "font-face", "altGlyphDef");
+
     private static final Set<String> SCRIPTS = Set.of("script", "handler", "listener");
 
     /** The language the drawing is read in, whatever the machine speaks, so that the films are always the same. */
@@ -19,14 +22,16 @@ final class DocumentMending {
 
     private final Notes notes;
     private final LocalReferences references;
+    private final TextMending texts;
 
-    private DocumentMending(Notes notes, LocalReferences references) {
+    private DocumentMending(String fileName, LocalReferences references, Notes notes) {
         this.notes = notes;
         this.references = references;
+        this.texts = new TextMending(fileName, references, notes);
     }
 
-    static void apply(SVGOMDocument document, LocalReferences references, Notes notes) {
-        new DocumentMending(notes, references).mend(document.getDocumentElement());
+    static void apply(String fileName, SVGOMDocument document, LocalReferences references, Notes notes) {
+        new DocumentMending(fileName, references, notes).mend(document.getDocumentElement());
     }
 
     private void mend(Element element) {
@@ -43,6 +48,17 @@ final class DocumentMending {
             }
             chosen |= Elements.isSvg(child);
             mend(child);
+            if (Elements.isSvg(child)) {
+                put(texts.mend(child), child);
+            }
+        }
+    }
+
+    private static void put(Element mended, Element child) {
+        if (mended == null) {
+            child.getParentNode().removeChild(child);
+        } else if (mended != child) {
+            child.getParentNode().replaceChild(mended, child);
         }
     }
 
@@ -55,6 +71,8 @@ final class DocumentMending {
             notes.info(Elements.source(element), "the script does not run");
         } else if (ANIMATIONS.contains(name)) {
             notes.info(Elements.source(element), "the animation stands still; the drawing is read as written");
+        } else if (FONTS.contains(name)) {
+            notes.info(Elements.source(element), "the file's own font is not used; turn text into outlines to keep it");
         } else {
             return false;
         }

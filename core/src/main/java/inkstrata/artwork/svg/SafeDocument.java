@@ -24,7 +24,7 @@ record SafeDocument(SVGOMDocument document, Frame frame) {
         LocalReferences references = new LocalReferences(document);
         Cascade.apply(fileName, document, references, notes);
         Frame frame = TrueSize.of(fileName, document.getDocumentElement(), options, notes);
-        DocumentMending.apply(document, references, notes);
+        DocumentMending.apply(fileName, document, references, notes);
         ReferenceGraph.check(fileName, document, references, notes);
         return new SafeDocument(document, frame);
     }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.BridgeException;
 import org.apache.batik.bridge.SVGTextElementBridge;
 import org.apache.batik.bridge.StrokingTextPainter;
 import org.apache.batik.bridge.TextNode;
@@ -77,11 +78,25 @@ final class Texts {
 
     private TextNode laidOut(Element element) {
         LayoutOnly layout = new LayoutOnly();
-        TextNode node = (TextNode) layout.createGraphicsNode(reading.context(), element);
-        layout.buildGraphicsNode(reading.context(), element, node);
-        // Text runs are only made when the bounds are asked for.
-        node.getPrimitiveBounds();
-        return node;
+        try {
+            TextNode node = (TextNode) layout.createGraphicsNode(reading.context(), element);
+            layout.buildGraphicsNode(reading.context(), element, node);
+            // Text runs are only made when the bounds are asked for.
+            node.getPrimitiveBounds();
+            return node;
+        } catch (BridgeException fault) {
+            throw faulty(fault);
+        }
+    }
+
+    /** Batik throws this, and only this, where an attribute of the text or of what it refers to is at fault. */
+    private RuntimeException faulty(BridgeException fault) {
+        return reading.refusals()
+                .refuse(
+                        Elements.source(fault.getElement()),
+                        "the text cannot be laid out: "
+                                + fault.getMessage().lines().findFirst().orElse("") + ".",
+                        "Mend the attribute, or turn the text into outlines.");
     }
 
     private void noteFonts(Element element, TextNode node, Source source) {

@@ -67,6 +67,14 @@ class UnsupportedInputTest {
         all.put("clip path written as a CSS shape such as `circle()`", svg(RECT + "style='clip-path:circle(50%)'/>"));
         all.put("text", svg("<text y='8'>ink</text>"));
         all.put(
+                "font within the file (`<font>`)",
+                svg("<font><font-face font-family='own'/></font><text y='8' font-family='own'>ink</text>"));
+        all.put("alternate glyphs in text (`altGlyph`)", svg("<text y='8'><altGlyph>ink</altGlyph></text>"));
+        all.put(
+                "words along a path, or repeated by `tref`, that is not in the file",
+                svg("<text y='8'><tref href='#a'/><textPath href='a.svg#b'>ink</textPath></text>"));
+        all.put("text whose position or length means nothing", svg("<text x='?' y='8'>ink</text>"));
+        all.put(
                 "image, linked or embedded",
                 svg("<image width='5' height='5' href='data:image/png;base64,iVBORw0KGgo='/>"));
         all.put(
