@@ -34,14 +34,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
  * Runs the line: artwork to planar map, stacks to plan, plan to printed regions, through whatever plug-ins there are.
  *
  * @param plugins those that take part
+ * @param steps is told what is being done, each time something new begins
  */
-public record Separator(Plugins plugins) {
+public record Separator(Plugins plugins, Consumer<String> steps) {
+    /** Runs it without telling anybody. */
+    public Separator(Plugins plugins) {
+        this(plugins, step -> {});
+    }
+
     /**
      * Takes a drawing apart.
      *
@@ -52,16 +59,19 @@ public record Separator(Plugins plugins) {
         plugins.check(job);
         Sheet sheet = SheetLayout.sheet(artwork, job);
         Artwork placed = SheetLayout.place(artwork, sheet, job);
+        steps.accept("mapping " + placed.shapes().size() + " shapes");
         PlanarMap drawn = PlanarMapper.map(
                 placed, MapSettings.DEFAULT.withDepth(depth(placed, job)).withBackdrop(job.sheetColour()));
         Palette palette = Palette.mix(visible(drawn), job);
         PlanarMap map = drawn.repainted(paint -> new Paint(palette.asPrinted(paint.colour(), job)));
         PlanningTable table = new PlanningTable(sheet, palette.inks(), rows(map, palette));
+        steps.accept("planning " + table.inks().size() + " inks");
         PrintPlan plan = plan(table, job);
         List<Region> printed =
                 plan.pulls().stream().map(pull -> map.dissolve(pull.prints())).toList();
         Separation separation = new Separation(placed, map, table, plan, printed, palette.notes());
         for (Shaper shaper : plugins.shapers()) {
+            steps.accept(shaper.id() + " at work");
             separation = shaper.shape(separation, job);
         }
         return separation;
@@ -71,6 +81,7 @@ public record Separator(Plugins plugins) {
     public List<Finding> inspect(Separation separation, Job job) {
         List<Finding> findings = new ArrayList<>();
         for (Inspector inspector : plugins.inspectors()) {
+            steps.accept(inspector.id() + " at work");
             findings.addAll(inspector.inspect(separation, job));
         }
         return List.copyOf(findings);
@@ -79,6 +90,7 @@ public record Separator(Plugins plugins) {
     /** Lets every writer write. */
     public void write(Separation separation, List<Finding> findings, Job job, OutputFolder folder) throws IOException {
         for (Writer writer : plugins.writers()) {
+            steps.accept(writer.id() + " at work");
             writer.write(separation, findings, job, folder);
         }
     }

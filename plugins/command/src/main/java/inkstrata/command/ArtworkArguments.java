@@ -1,0 +1,112 @@
+package inkstrata.command;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.svg.ReadOptions;
+import inkstrata.artwork.svg.SvgReader;
+import inkstrata.job.Job;
+import inkstrata.job.JobReader;
+import inkstrata.measure.Length;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Which drawing is meant, how large it is, and what the printmaker asks for. */
+final class ArtworkArguments {
+    @Parameters(paramLabel = "ARTWORK.svg", description = "The drawing: SVG or svgz with flat colours.")
+    private Path artwork;
+
+    @Option(
+            names = "--job",
+            paramLabel = "JOB.yaml",
+            description = "The job file. Without it ARTWORK.yaml beside the drawing is used, if there is one.")
+    private Path job;
+
+    @Option(
+            names = "--width",
+            paramLabel = "LENGTH",
+            description = "True width of the picture, for example \"400 mm\". Overrides the drawing and the job file.")
+    private String width;
+
+    @Option(
+            names = "--units-per-inch",
+            paramLabel = "N",
+            description =
+                    "How many user units make an inch where the drawing gives no unit; 72 is common, CSS says 96.")
+    private Double unitsPerInch;
+
+    @Option(
+            names = "--leave-out",
+            description = "Go on without elements that no film can hold, such as gradients and images.")
+    private boolean leaveOut;
+
+    /** The file beside the drawing that has its name and ends in yaml, if it is to be used. */
+    Optional<Path> jobBeside() {
+        if (job != null) {
+            return Optional.empty();
+        }
+        String name = artwork.toString().replaceFirst("(?i)\\.svgz?$", "");
+        return Optional.of(Path.of(name + ".yaml")).filter(Files::isRegularFile);
+    }
+
+    /**
+     * What is asked for; the defaults where there is no job file.
+     *
+     * @throws inkstrata.job.JobException if the job file is at fault
+     * @throws CommandFault if it is not there
+     */
+    Job job() throws IOException {
+        Optional<Path> file = Optional.ofNullable(job).or(this::jobBeside);
+        if (file.isEmpty()) {
+            return Job.DEFAULT;
+        }
+        mustBeThere(file.get(), "job file");
+        return JobReader.read(file.get());
+    }
+
+    /**
+     * Reads the drawing.
+     *
+     * @throws inkstrata.artwork.ArtworkException if the drawing is at fault
+     * @throws CommandFault if it is not there, or an option makes no sense
+     */
+    Artwork read(Job asked) throws IOException {
+        mustBeThere(artwork, "drawing");
+        OptionalDouble widthMm = width == null ? asked.artworkWidthMm() : OptionalDouble.of(widthMm());
+        return SvgReader.read(artwork, new ReadOptions(widthMm, perInch(), leaveOut));
+    }
+
+    private double widthMm() {
+        try {
+            double millimetres = Length.parse(width).millimetres();
+            if (millimetres > 0) {
+                return millimetres;
+            }
+        } catch (IllegalArgumentException fault) {
+            throw new CommandFault("--width: " + fault.getMessage(), fault);
+        }
+        throw new CommandFault("--width: '" + width + "' must be more than 0.");
+    }
+
+    private OptionalDouble perInch() {
+        if (unitsPerInch == null) {
+            return OptionalDouble.empty();
+        }
+        if (!(unitsPerInch > 0 && Double.isFinite(unitsPerInch))) {
+            throw new CommandFault("--units-per-inch: " + unitsPerInch + " must be more than 0, for example 72.");
+        }
+        return OptionalDouble.of(unitsPerInch);
+    }
+
+    private static void mustBeThere(Path file, String what) {
+        if (!Files.isRegularFile(file)) {
+            throw new CommandFault(file + ": there is no such " + what + ". Look at the name and the folder.");
+        }
+        if (!Files.isReadable(file)) {
+            throw new CommandFault(file + ": this " + what + " can't be read. Look at its rights.");
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package inkstrata.command;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+
+/** Takes the words of a command line, lets a verb do the work, and turns faults into one line and an exit code. */
+final class Counter {
+    /** Columns of the help. */
+    private static final int WIDTH = 100;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    Counter(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    /** Does what the words ask for; never throws. */
+    int serve(String... words) {
+        InkstrataCommand command = new InkstrataCommand();
+        Faults faults = new Faults(err);
+        CommandLine line = new CommandLine(command)
+                .setOut(out)
+                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setUsageHelpWidth(WIDTH)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((fault, given) -> faults.ofWords(fault))
+                .setExecutionExceptionHandler((fault, verb, given) -> faults.of(fault, command.debug()));
+        try {
+            return line.execute(words);
+        } catch (OutOfMemoryError | StackOverflowError fault) {
+            return faults.of(fault, command.debug());
+        }
+    }
+}

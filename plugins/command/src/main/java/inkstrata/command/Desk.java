@@ -1,0 +1,49 @@
+package inkstrata.command;
+
+import inkstrata.artwork.Note;
+import inkstrata.job.Job;
+import inkstrata.separation.Separation;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What is said on standard error while a verb is at work. */
+final class Desk {
+    private final PrintWriter err;
+    private final boolean quiet;
+
+    Desk(PrintWriter err, InkstrataCommand inkstrata) {
+        this.err = err;
+        this.quiet = inkstrata.quiet();
+    }
+
+    Progress progress() {
+        return new Progress(err, quiet);
+    }
+
+    /** Reads the job file and says so where it was not named but found. */
+    Job job(ArtworkArguments arguments) throws IOException {
+        Job job = arguments.job();
+        arguments.jobBeside().ifPresent(file -> say("job file: " + file));
+        return job;
+    }
+
+    /** Prints the notes that matter to the print, and how many others there are. */
+    void warnings(Separation separation) {
+        List<Note> notes = Stream.concat(separation.artwork().notes().stream(), separation.notes().stream())
+                .toList();
+        for (Note note : notes) {
+            if (note.severity() == Note.Severity.WARNING) {
+                say(Notices.line(separation.artwork().name(), note));
+            }
+        }
+    }
+
+    void say(String line) {
+        if (!quiet) {
+            err.println("inkstrata: " + line);
+            err.flush();
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package inkstrata.command;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.Note;
+import inkstrata.colour.Rgb;
+import inkstrata.job.Job;
+import inkstrata.planar.MapSettings;
+import inkstrata.planar.PlanarMap;
+import inkstrata.planar.PlanarMapper;
+import inkstrata.shop.Separator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Looks at a drawing and says what is in it. */
+@Command(
+        name = "read",
+        header = "Says what is in a drawing: true size, colours and how much of each shows, notes.",
+        description = {
+            "",
+            "Look here first. Is the size right? Are there more colours than you drew? Each of them becomes an ink unless"
+                    + " it is joined to another (merge, in the job file). Areas are of what shows, not of what lies hidden"
+                    + " beneath.",
+            ""
+        },
+        footer = {"", "Example: inkstrata read boats.svg --width \"400 mm\""})
+final class ReadVerb implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private InkstrataCommand inkstrata;
+
+    @Mixin
+    private ArtworkArguments arguments;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        try (Progress progress = new Progress(spec.commandLine().getErr(), inkstrata.quiet())) {
+            Job job = arguments.job();
+            progress.begins("reading the drawing");
+            Artwork artwork = arguments.read(job);
+            progress.begins("mapping " + artwork.shapes().size() + " shapes");
+            PlanarMap map =
+                    PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));
+            Map<Rgb, Double> visible = Separator.visible(map);
+            if (inkstrata.json()) {
+                out.println(Json.of(json(artwork, visible)));
+            } else {
+                lines(artwork, visible).forEach(out::println);
+                for (Note note : artwork.notes()) {
+                    out.println(Notices.line(artwork.name(), note));
+                }
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    private static List<String> lines(Artwork artwork, Map<Rgb, Double> visible) {
+        double whole = artwork.frame().width() * artwork.frame().height();
+        Table table = new Table("lrr", "colour", "mm²", "of picture");
+        largestFirst(visible)
+                .forEach(entry -> table.row(
+                        entry.getKey().hex(),
+                        String.format(Locale.ROOT, "%.1f", entry.getValue()),
+                        String.format(Locale.ROOT, "%.2f %%", 100 * entry.getValue() / whole)));
+        String head = String.format(
+                Locale.ROOT,
+                "%s: %.2f x %.2f mm, %d shapes, %d colours",
+                artwork.name(),
+                artwork.frame().width(),
+                artwork.frame().height(),
+                artwork.shapes().size(),
+                visible.size());
+        List<String> lines = new ArrayList<>(List.of(head));
+        if (!visible.isEmpty()) {
+            lines.addAll(table.lines());
+        }
+        return lines;
+    }
+
+    private static Map<String, Object> json(Artwork artwork, Map<Rgb, Double> visible) {
+        Map<String, Object> result = new LinkedHashMap<>();
+        result.put("widthMm", Json.decimal(artwork.frame().width(), 5));
+        result.put("heightMm", Json.decimal(artwork.frame().height(), 5));
+        result.put("shapes", artwork.shapes().size());
+        result.put(
+                "colours",
+                largestFirst(visible).stream()
+                        .map(entry -> {
+                            Map<String, Object> colour = new LinkedHashMap<>();
+                            colour.put("colour", entry.getKey().hex());
+                            colour.put("visibleAreaMm2", Json.decimal(entry.getValue(), 4));
+                            return colour;
+                        })
+                        .toList());
+        result.put("notes", Notices.json(artwork.notes()));
+        return result;
+    }
+
+    private static List<Map.Entry<Rgb, Double>> largestFirst(Map<Rgb, Double> visible) {
+        return visible.entrySet().stream()
+                .sorted(Map.Entry.<Rgb, Double>comparingByValue(Comparator.reverseOrder())
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .toList();
+    }
+}

@@ -1,0 +1,91 @@
+package inkstrata.command;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.job.Job;
+import inkstrata.separation.Finding;
+import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Separation;
+import inkstrata.shop.Separator;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Runs the whole line and writes a folder. */
+@Command(
+        name = "separate",
+        header = "Makes the films: one true-size SVG for each pull, and plan.json.",
+        description = {
+            "",
+            "The folder appears when all of it is written, or not at all. One that was written here before, and has not"
+                    + " been changed since, is replaced; anything else is left alone.",
+            "Print the films at 100 %%, never \"fit to page\": the bar on each of them is 100 mm long.",
+            ""
+        },
+        footer = {"", "Example: inkstrata separate boats.svg --job boats.yaml -o films"})
+final class SeparateVerb implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private InkstrataCommand inkstrata;
+
+    @Mixin
+    private ArtworkArguments arguments;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FOLDER",
+            required = true,
+            description = "The folder that is to hold the films.")
+    private Path folder;
+
+    @Option(
+            names = "--fail-on",
+            paramLabel = "SEVERITY",
+            defaultValue = "error",
+            description = "End with exit code 1 where something as bad as this was found: note, warning or error (the"
+                    + " default).")
+    private Severity failOn;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        Desk desk = new Desk(spec.commandLine().getErr(), inkstrata);
+        try (Progress progress = desk.progress();
+                FoundPlugins found = FoundPlugins.in(inkstrata.plugins());
+                WholeFolder films = WholeFolder.begin(folder)) {
+            Job job = desk.job(arguments);
+            progress.begins("reading the drawing");
+            Artwork artwork = arguments.read(job);
+            Separator separator = new Separator(found.plugins(), progress::begins);
+            Separation separation = separator.separate(artwork, job);
+            List<Finding> findings = separator.inspect(separation, job);
+            separator.write(separation, findings, job, films);
+            films.publish();
+            desk.warnings(separation);
+            if (inkstrata.json()) {
+                Map<String, Object> result = new LinkedHashMap<>();
+                result.put("folder", folder.toString());
+                result.put("files", films.names());
+                result.put("findings", findings.size());
+                out.println(Json.of(result));
+            } else {
+                findings.forEach(finding -> out.println(Notices.line(finding)));
+                films.names().forEach(name -> out.println(folder.resolve(name)));
+            }
+            boolean failed =
+                    findings.stream().anyMatch(finding -> finding.severity().compareTo(failOn) >= 0);
+            return failed ? ExitCode.FINDINGS : ExitCode.DONE;
+        }
+    }
+}

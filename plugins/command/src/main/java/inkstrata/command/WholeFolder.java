@@ -1,0 +1,112 @@
+package inkstrata.command;
+
+import inkstrata.plugin.OutputFolder;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+
+/**
+ * A folder that appears whole or not at all.
+ *
+ * <p>Files are written into a hidden folder beside it, which takes its name at the end. With them goes a list of
+ * {@link Checksums}: by it a later run knows a folder it may replace.
+ */
+final class WholeFolder implements OutputFolder, AutoCloseable {
+    /** Letters, digits and what file systems everywhere allow between them; no part begins with a dot. */
+    private static final Pattern NAME =
+            Pattern.compile("[A-Za-z0-9_][A-Za-z0-9_. +-]*(/[A-Za-z0-9_][A-Za-z0-9_. +-]*)*");
+
+    private final Path target;
+    private final Path unfinished;
+    private final Thread onBreak;
+    private final TreeSet<String> names = new TreeSet<>();
+
+    private WholeFolder(Path target, Path unfinished) {
+        this.target = target;
+        this.unfinished = unfinished;
+        this.onBreak = new Thread(() -> Trees.deleteQuietly(unfinished), "tidy up");
+        Runtime.getRuntime().addShutdownHook(onBreak);
+    }
+
+    /**
+     * Begins a folder.
+     *
+     * @throws CommandFault if something is in the way that was not written here, or was changed since
+     */
+    static WholeFolder begin(Path folder) throws IOException {
+        Path target = folder.toAbsolutePath().normalize();
+        Path name = target.getFileName();
+        if (name == null) {
+            throw new CommandFault(folder + ": films need a folder of their own. Name another.");
+        }
+        Replaceable.check(folder, target);
+        Path parent = target.getParent();
+        Files.createDirectories(parent);
+        if (!Files.isWritable(parent)) {
+            throw new CommandFault(
+                    parent + ": nothing can be written here. Name another folder, or change its rights.");
+        }
+        Path unfinished = parent.resolve(
+                "." + name + ".unfinished-" + ProcessHandle.current().pid());
+        Trees.delete(unfinished);
+        Files.createDirectory(unfinished);
+        return new WholeFolder(target, unfinished);
+    }
+
+    @Override
+    public OutputStream create(String name) throws IOException {
+        if (!NAME.matcher(name).matches() || name.equals(Checksums.FILE)) {
+            throw new IOException("'" + name + "' is not a name for an output file");
+        }
+        Path file = unfinished.resolve(name);
+        Files.createDirectories(file.getParent());
+        if (!names.add(name)) {
+            throw new FileAlreadyExistsException(name, null, "two plug-ins want to write it");
+        }
+        return new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.CREATE_NEW), 1 << 16);
+    }
+
+    /** What was written, in order of name. */
+    List<String> names() {
+        return List.copyOf(names);
+    }
+
+    /** Lets the folder take its name; what had that name before is gone. */
+    void publish() throws IOException {
+        Checksums.write(unfinished, names());
+        if (Files.exists(target)) {
+            Path old = unfinished.resolveSibling(unfinished.getFileName() + "-old");
+            Trees.delete(old);
+            Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
+            try {
+                Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+            } catch (IOException failed) {
+                Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
+                throw failed;
+            }
+            Trees.delete(old);
+        } else {
+            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+
+    /** Takes away what was not published. */
+    @Override
+    public void close() throws IOException {
+        Trees.delete(unfinished);
+        try {
+            Runtime.getRuntime().removeShutdownHook(onBreak);
+        } catch (IllegalStateException endingAnyway) {
+            // The hook is already at work.
+            return;
+        }
+    }
+}

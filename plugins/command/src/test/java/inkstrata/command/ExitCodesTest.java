@@ -1,0 +1,127 @@
+package inkstrata.command;
+
+import static inkstrata.command.AtTheCounter.drawing;
+import static inkstrata.command.AtTheCounter.say;
+import static inkstrata.command.AtTheCounter.write;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every exit code, and one line that says what, where and how to mend it. */
+class ExitCodesTest {
+    @TempDir
+    private Path folder;
+
+    private Path boats;
+
+    @BeforeEach
+    void aDrawing() throws IOException {
+        boats = write(folder.resolve("boats.svg"), drawing());
+    }
+
+    @Test
+    void zeroWhenDone() {
+        say("separate", boats, "-o", folder.resolve("films")).isDone();
+    }
+
+    @Test
+    void oneWhereSomethingWasFoundThatIsBadEnough() throws IOException {
+        Path jars = StrangersJar.finding(folder.resolve("jars"));
+        AtTheCounter error = say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars);
+        assertThat(error.code()).as("a warning is not an error").isEqualTo(ExitCode.DONE);
+        assertThat(error.out()).contains("warning at 1.0, 2.0 mm (gap): 0.1 mm, limit 0.2 mm. Draw it wider.");
+        AtTheCounter warning =
+                say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars, "--fail-on", "warning");
+        assertThat(warning.code()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(folder.resolve("films/plan.json"))
+                .as("films are written all the same")
+                .exists();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    <svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'> | drawing.svg:1
+                    <html/> | drawing.svg:1
+                    not xml | drawing.svg:1
+                    <svg xmlns='http://www.w3.org/2000/svg' width='9' height='9'><image id='photo' width='5' height='5' href='a.png'/></svg> | drawing.svg:1 <image id="photo">
+                    """)
+    void twoWhereTheDrawingIsAtFault(String text, String where) throws IOException {
+        Path drawing = write(folder.resolve("drawing.svg"), text);
+        say("read", drawing).failsWith(ExitCode.ARTWORK_AT_FAULT, where);
+        say("plan", drawing).failsWith(ExitCode.ARTWORK_AT_FAULT, where);
+        say("separate", drawing, "-o", folder.resolve("films")).failsWith(ExitCode.ARTWORK_AT_FAULT, where);
+        assertThat(folder.resolve("films")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    trup: 1 | boats.yaml:1:
+                    use: {trep: {width: 1 mm}} | 'trep'
+                    use: {trap: {wide: 1 mm}} | 'wide'
+                    use: {trap: {width: 1 parsec}} | parsec
+                    order: [sand] | 'sand'
+                    sheet: {size: 10 x 10 mm} | does not lie on the sheet
+                    title: [ | boats.yaml:
+                    """)
+    void threeWhereTheJobFileIsAtFault(String text, String what) throws IOException {
+        write(folder.resolve("boats.yaml"), text);
+        say("separate", boats, "-o", folder.resolve("films")).failsWith(ExitCode.COMMAND_AT_FAULT, "boats.yaml", what);
+        assertThat(folder.resolve("films")).doesNotExist();
+    }
+
+    @Test
+    void threeWhereTheCommandIsAtFault() {
+        say().failsWith(ExitCode.COMMAND_AT_FAULT, "verb is missing", "--help");
+        say("paint").failsWith(ExitCode.COMMAND_AT_FAULT, "paint", "--help");
+        say("read").failsWith(ExitCode.COMMAND_AT_FAULT, "ARTWORK.svg", "inkstrata read --help");
+        say("read", boats, "--colour").failsWith(ExitCode.COMMAND_AT_FAULT, "--colour");
+        say("separate", boats).failsWith(ExitCode.COMMAND_AT_FAULT, "--output");
+        say("read", folder.resolve("none.svg")).failsWith(ExitCode.COMMAND_AT_FAULT, "no such drawing");
+        say("read", folder).failsWith(ExitCode.COMMAND_AT_FAULT, "no such drawing");
+        say("read", boats, "--job", folder.resolve("none.yaml"))
+                .failsWith(ExitCode.COMMAND_AT_FAULT, "no such job file");
+        say("plugins", "--plugins", folder.resolve("none")).failsWith(ExitCode.COMMAND_AT_FAULT, "no such folder");
+        say("separate", boats, "-o", boats).failsWith(ExitCode.COMMAND_AT_FAULT, "not a folder");
+        say("separate", boats, "-o", "/").failsWith(ExitCode.COMMAND_AT_FAULT, "folder of their own");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"wide", "0 mm", "-3 mm", "3", "1e999 mm"})
+    void threeWhereAWidthIsNone(String width) {
+        say("read", boats, "--width", width).failsWith(ExitCode.COMMAND_AT_FAULT, "--width");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "-72", "NaN", "Infinity", "many"})
+    void threeWhereUnitsAreNone(String units) {
+        say("read", boats, "--units-per-inch=" + units).failsWith(ExitCode.COMMAND_AT_FAULT, "--units-per-inch");
+    }
+
+    @Test
+    void fourWhereAProgramIsAtFault() throws IOException {
+        Path jars = StrangersJar.failing(folder.resolve("jars"));
+        say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars)
+                .failsWith(ExitCode.OUR_FAULT, "fault of the program", "the ladder fell over", "--debug");
+        assertThat(folder.resolve("films")).doesNotExist();
+        AtTheCounter debug = say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars, "--debug");
+        assertThat(debug.code()).isEqualTo(ExitCode.OUR_FAULT);
+        assertThat(debug.err()).contains("\tat stranger.Stranger");
+    }
+
+    @Test
+    void nothingIsLeftLyingAboutAfterAFault() throws IOException {
+        Path jars = StrangersJar.failing(folder.resolve("jars"));
+        say("separate", boats, "-o", folder.resolve("deep/er/films"), "--plugins", jars);
+        try (var files = Files.list(folder.resolve("deep/er"))) {
+            assertThat(files).isEmpty();
+        }
+    }
+}

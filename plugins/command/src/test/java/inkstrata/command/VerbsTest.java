@@ -1,0 +1,191 @@
+package inkstrata.command;
+
+import static inkstrata.command.AtTheCounter.drawing;
+import static inkstrata.command.AtTheCounter.say;
+import static inkstrata.command.AtTheCounter.write;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class VerbsTest {
+    @TempDir
+    private Path folder;
+
+    private Path boats;
+
+    @BeforeEach
+    void aDrawing() throws IOException {
+        boats = write(folder.resolve("boats.svg"), drawing());
+    }
+
+    @Test
+    void readSaysSizeColoursAndAreas() {
+        AtTheCounter read = say("read", boats).isDone();
+        assertThat(read.out().lines())
+                .containsExactly(
+                        "boats.svg: 60.00 x 40.00 mm, 3 shapes, 3 colours",
+                        "  colour      mm²  of picture",
+                        "  #f4d78c  1100.0     45.83 %",
+                        "  #d2603f   750.0     31.25 %",
+                        "  #14182c   150.0      6.25 %");
+        assertThat(read.err()).isEmpty();
+    }
+
+    @Test
+    void readHasTheSameAsJson() throws IOException {
+        Map<String, Object> read = json(say("read", boats, "--json").isDone());
+        assertThat(read.keySet()).containsExactly("widthMm", "heightMm", "shapes", "colours", "notes");
+        assertThat(((Number) read.get("widthMm")).doubleValue()).isEqualTo(60);
+        assertThat(((Number) read.get("heightMm")).doubleValue()).isEqualTo(40);
+        assertThat((List<?>) read.get("colours"))
+                .asString()
+                .isEqualTo("[{colour=#f4d78c, visibleAreaMm2=1100}, {colour=#d2603f, visibleAreaMm2=750},"
+                        + " {colour=#14182c, visibleAreaMm2=150}]");
+        assertThat((List<?>) read.get("notes")).isEmpty();
+    }
+
+    @Test
+    void anEmptyDrawingIsReadToo() throws IOException {
+        Path empty = write(
+                folder.resolve("empty.svg"), "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'/>");
+        assertThat(say("read", empty).isDone().out()).isEqualTo("empty.svg: 9.00 x 9.00 mm, 0 shapes, 0 colours\n");
+    }
+
+    @Test
+    void widthComesFromTheCommandElseTheJobElseTheDrawing() throws IOException {
+        write(folder.resolve("boats.yaml"), "artwork: {width: 120 mm}");
+        assertThat(say("read", boats).isDone().out()).startsWith("boats.svg: 120.00 x 80.00 mm");
+        assertThat(say("read", boats, "--width", "30 cm").isDone().out()).startsWith("boats.svg: 300.00 x 200.00 mm");
+        Path other = write(folder.resolve("other.yaml"), "title: Other");
+        assertThat(say("read", boats, "--job", other).isDone().out()).startsWith("boats.svg: 60.00 x 40.00 mm");
+    }
+
+    @Test
+    void aDrawingWithoutUnitsIsReadAsToldElseAsCssPixelsWithANote() throws IOException {
+        Path bare = write(
+                folder.resolve("bare.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='72' height='36'><rect width='72' height='36'/></svg>");
+        assertThat(say("read", bare, "--units-per-inch", "72").isDone().out()).startsWith("bare.svg: 25.40 x 12.70 mm");
+        assertThat(say("read", bare).isDone().out())
+                .startsWith("bare.svg: 19.05 x 9.53 mm")
+                .contains("19.05");
+    }
+
+    @Test
+    void leftOutElementsAreNoted() throws IOException {
+        Path photo = write(
+                folder.resolve("photo.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>\n"
+                        + "<image id='photo' width='5' height='5' href='a.png'/></svg>");
+        assertThat(say("read", photo, "--leave-out").isDone().out())
+                .contains("warning: photo.svg:2 <image id=\"photo\">: ");
+    }
+
+    @Test
+    void planListsPullsLightToDarkWithReasons() {
+        AtTheCounter plan = say("plan", boats).isDone();
+        List<String> lines = plan.out().lines().toList();
+        assertThat(lines.get(0)).isEqualTo("boats.svg: 3 pulls on the front of a sheet of 110.0 x 90.0 mm in #ffffff");
+        assertThat(lines.subList(2, 5))
+                .map(line -> line.replaceAll(".*(#\\w+).*", "$1"))
+                .containsExactly("#f4d78c", "#d2603f", "#14182c");
+        assertThat(plan.out()).contains("knockout: ").contains("overprint: ").contains("Trap: ");
+    }
+
+    @Test
+    void planHasTheSameAsJson() throws IOException {
+        Map<String, Object> plan = json(say("plan", boats, "--json").isDone());
+        assertThat(plan.keySet()).containsExactly("artwork", "sheet", "pulls", "decisions", "notes");
+        assertThat((List<?>) plan.get("pulls")).hasSize(3);
+        assertThat((List<?>) plan.get("decisions")).isNotEmpty();
+    }
+
+    @Test
+    void planWritesNothing() throws IOException {
+        say("plan", boats).isDone();
+        try (var files = java.nio.file.Files.list(folder)) {
+            assertThat(files).containsExactly(boats);
+        }
+    }
+
+    @Test
+    void aJobFileThatWasFoundIsNamedUnlessQuiet() throws IOException {
+        write(folder.resolve("boats.yaml"), "title: Boats");
+        assertThat(say("plan", boats).isDone().err())
+                .isEqualTo("inkstrata: job file: " + folder.resolve("boats.yaml") + "\n");
+        assertThat(say("plan", boats, "--quiet").isDone().err()).isEmpty();
+        assertThat(say("plan", boats, "--job", folder.resolve("boats.yaml"))
+                        .isDone()
+                        .err())
+                .isEmpty();
+    }
+
+    @Test
+    void separateListsWhatItWrote() {
+        Path films = folder.resolve("films");
+        List<String> written =
+                say("separate", boats, "-o", films).isDone().out().lines().toList();
+        assertThat(written)
+                .hasSize(4)
+                .last()
+                .isEqualTo(films.resolve("plan.json").toString());
+        assertThat(written).allSatisfy(file -> assertThat(Path.of(file)).isRegularFile());
+    }
+
+    @Test
+    void separateListsThemAsJson() throws IOException {
+        Map<String, Object> result = json(
+                say("separate", boats, "-o", folder.resolve("films"), "--json").isDone());
+        assertThat(result.keySet()).containsExactly("folder", "files", "findings");
+        assertThat((List<?>) result.get("files")).hasSize(4);
+    }
+
+    @Test
+    void sameBytesOnASecondRun() throws IOException {
+        say("separate", boats, "-o", folder.resolve("one")).isDone();
+        say("separate", boats, "-o", folder.resolve("two")).isDone();
+        assertThat(folder.resolve("one/SHA256SUMS")).hasSameTextualContentAs(folder.resolve("two/SHA256SUMS"));
+    }
+
+    @Test
+    void pluginsAreListedInRunningOrderWithTheirOptions() throws IOException {
+        String list = say("plugins", "--plugins", StrangersJar.finding(folder.resolve("jars")))
+                .isDone()
+                .out();
+        assertThat(list.lines().filter(line -> !line.startsWith(" ")).map(line -> line.replaceAll(" .*", "")))
+                .containsExactly("knockout", "overprint", "trap", "stranger", "positive");
+        assertThat(list)
+                .contains("stranger (inspector, stranger.jar): looks over your shoulder")
+                .contains("  width: ");
+    }
+
+    @Test
+    void pluginsHaveTheSameAsJson() throws IOException {
+        List<?> plugins = (List<?>) json(say("plugins", "--json").isDone()).get("plugins");
+        assertThat(plugins)
+                .map(plugin -> ((Map<?, ?>) plugin).get("id"))
+                .asString()
+                .isEqualTo("[knockout, overprint, trap, positive]");
+    }
+
+    @Test
+    void helpTeaches() {
+        assertThat(say("--help").isDone().out())
+                .contains("Begin like this", "separate boats.svg -o films", "Exit codes");
+        for (String verb : List.of("read", "plan", "separate", "plugins")) {
+            assertThat(say(verb, "--help").isDone().out()).contains("Example: inkstrata " + verb);
+        }
+        assertThat(say("--version").isDone().out()).matches("inkstrata \\d+\\.\\d+\\.\\d+\\S*\\R");
+    }
+
+    private static Map<String, Object> json(AtTheCounter answer) throws IOException {
+        return JSON.std.mapFrom(answer.out());
+    }
+}
