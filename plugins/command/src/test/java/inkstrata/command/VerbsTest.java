@@ -35,7 +35,7 @@ class VerbsTest {
                         "  #f4d78c  1100.0     45.83 %",
                         "  #d2603f   750.0     31.25 %",
                         "  #14182c   150.0      6.25 %");
-        assertThat(read.err()).isEmpty();
+        assertThat(read.said()).isEmpty();
     }
 
     @Test
@@ -117,14 +117,10 @@ class VerbsTest {
 
     @Test
     void aJobFileThatWasFoundIsNamedUnlessQuiet() throws IOException {
-        write(folder.resolve("boats.yaml"), "title: Boats");
-        assertThat(say("plan", boats).isDone().err())
-                .isEqualTo("inkstrata: job file: " + folder.resolve("boats.yaml") + "\n");
+        Path job = write(folder.resolve("boats.yaml"), "title: Boats");
+        assertThat(say("plan", boats).isDone().said()).containsExactly("inkstrata: job file: " + job);
         assertThat(say("plan", boats, "--quiet").isDone().err()).isEmpty();
-        assertThat(say("plan", boats, "--job", folder.resolve("boats.yaml"))
-                        .isDone()
-                        .err())
-                .isEmpty();
+        assertThat(say("plan", boats, "--job", job).isDone().said()).isEmpty();
     }
 
     @Test
