@@ -19,44 +19,62 @@ final class Borderlines {
     private final HalfEdges halves;
     private final int[] kind;
 
-    private Borderlines(EdgeTable table, HalfEdges halves, int[] kind) {
-        this.x = table.x();
-        this.y = table.y();
+    private Borderlines(int[] x, int[] y, HalfEdges halves, int[] kind) {
+        this.x = x;
+        this.y = y;
         this.halves = halves;
         this.kind = kind;
     }
 
     /**
-     * Picks the edges and links them.
+     * Picks the edges and links them. Their vertices get numbers of their own, so that work grows with what is picked.
      *
      * @param kindOfStack for each stack its kind from 0, or {@link #NONE}
      * @throws IllegalStateException if the stacks around a vertex do not agree
      */
     static Borderlines of(EdgeTable table, int[] kindOfStack) {
-        int count = 0;
-        for (int e = 0; e < table.from().length; e++) {
-            if (kind(table.left()[e], kindOfStack) != kind(table.right()[e], kindOfStack)) {
-                count++;
-            }
-        }
-        int[] from = new int[count];
-        int[] to = new int[count];
-        int[] kind = new int[2 * count];
-        int k = 0;
+        Ints from = new Ints(64);
+        Ints to = new Ints(64);
+        Ints kind = new Ints(128);
         for (int e = 0; e < table.from().length; e++) {
             int left = kind(table.left()[e], kindOfStack);
             int right = kind(table.right()[e], kindOfStack);
             if (left != right) {
-                from[k] = table.from()[e];
-                to[k] = table.to()[e];
-                kind[2 * k] = left;
-                kind[2 * k + 1] = right;
-                k++;
+                from.add(table.from()[e]);
+                to.add(table.to()[e]);
+                kind.add(left);
+                kind.add(right);
             }
         }
-        Borderlines lines = new Borderlines(table, new HalfEdges(table.x(), table.y(), from, to), kind);
+        int[] known = new int[table.x().length];
+        Ints x = new Ints(64);
+        Ints y = new Ints(64);
+        int[] starts = renumbered(from, table, known, x, y);
+        int[] ends = renumbered(to, table, known, x, y);
+        int[] xs = x.toArray();
+        int[] ys = y.toArray();
+        Borderlines lines = new Borderlines(xs, ys, new HalfEdges(xs, ys, starts, ends), kind.toArray());
         lines.checkStacks();
         return lines;
+    }
+
+    /**
+     * Numbers vertices in the order in which they are met.
+     *
+     * @param known for each vertex of the table its number plus one, or 0
+     */
+    private static int[] renumbered(Ints vertices, EdgeTable table, int[] known, Ints x, Ints y) {
+        int[] numbers = new int[vertices.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            int vertex = vertices.get(i);
+            if (known[vertex] == 0) {
+                x.add(table.x()[vertex]);
+                y.add(table.y()[vertex]);
+                known[vertex] = x.size();
+            }
+            numbers[i] = known[vertex] - 1;
+        }
+        return numbers;
     }
 
     /** How many half-edges. */
