@@ -30,8 +30,8 @@ final class Ints {
         return size;
     }
 
-    void dropLast() {
-        size--;
+    int dropLast() {
+        return values[--size];
     }
 
     void clear() {

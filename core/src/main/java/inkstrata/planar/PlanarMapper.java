@@ -10,7 +10,7 @@ import java.util.concurrent.ForkJoinPool;
  *
  * <p>Work grows as (n + k) log n for n segments and k crossings. Where the files lead: {@link Flattener}, {@link
  * TileWork} with {@link TileSplitter} and {@link Culling}, {@link MappedTile} with {@link TileNoding}, {@link HalfEdges},
- * {@link TileFaces} and {@link TileLabels}, then {@link Glue}.
+ * {@link TileFaces} and {@link TileLabels}, then {@link Glue} and {@link Straightening}.
  */
 public final class PlanarMapper {
     private PlanarMapper() {}
@@ -33,7 +33,7 @@ public final class PlanarMapper {
         Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
         Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()));
-        return new PlanarMap(glued.edges(), frame.frame(), glued.stacks());
+        return new PlanarMap(Straightening.of(glued.edges(), segments), frame.frame(), glued.stacks());
     }
 
     private static List<MappedTile> mapTiles(TileWork work, int threads) {

@@ -73,6 +73,12 @@ final class Segments {
         return to[segment];
     }
 
+    /** Whether two segments run between the same two points, in the same direction or not. */
+    boolean haveSameEnds(int one, int other) {
+        boolean same = x0(one) == x0(other) && y0(one) == y0(other) && x1(one) == x1(other) && y1(one) == y1(other);
+        return same || (x0(one) == x1(other) && y0(one) == y1(other) && x1(one) == x0(other) && y1(one) == y0(other));
+    }
+
     /** Where the segment's line meets the vertical line at {@code x}, rounded, halves up; it must not be vertical. */
     int yAt(int segment, int x) {
         return at(x, x0(segment), y0(segment), x1(segment), y1(segment));
