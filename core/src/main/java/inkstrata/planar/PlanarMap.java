@@ -10,16 +10,19 @@ import java.util.function.UnaryOperator;
 /** All faces of an artwork with their stacks of paint. */
 public final class PlanarMap {
     private final EdgeTable edges;
+    private final Segments segments;
     private final Frame frame;
     private final List<PaintStack> stacks;
     private final long[] doubledAreas;
 
-    PlanarMap(EdgeTable edges, Frame frame, List<PaintStack> stacks) {
-        this(edges, frame, stacks, doubledAreas(edges, stacks.size()));
+    /** Takes the segments that the edges' sources name. */
+    PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks) {
+        this(edges, segments, frame, stacks, doubledAreas(edges, stacks.size()));
     }
 
-    private PlanarMap(EdgeTable edges, Frame frame, List<PaintStack> stacks, long[] doubledAreas) {
+    private PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, long[] doubledAreas) {
         this.edges = edges;
+        this.segments = segments;
         this.frame = frame;
         this.stacks = List.copyOf(stacks);
         this.doubledAreas = doubledAreas;
@@ -37,6 +40,11 @@ public final class PlanarMap {
 
     EdgeTable edges() {
         return edges;
+    }
+
+    /** What the edges' sources name. */
+    Segments segments() {
+        return segments;
     }
 
     /** What all faces with that stack measure together, in square millimetres; the nearest {@code double} to the exact area. */
@@ -94,7 +102,7 @@ public final class PlanarMap {
                 .map(stack -> new PaintStack(
                         stack.paints().stream().map(change).distinct().toList()))
                 .toList();
-        return new PlanarMap(edges, frame, changed, doubledAreas);
+        return new PlanarMap(edges, segments, frame, changed, doubledAreas);
     }
 
     private int[] kinds(List<StackSet> sets) {

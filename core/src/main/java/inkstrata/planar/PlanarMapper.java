@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import inkstrata.artwork.Artwork;
+import inkstrata.measure.Frame;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 
@@ -22,6 +23,19 @@ public final class PlanarMapper {
      * @throws IllegalArgumentException if the frame does not lie on the grid's 8 m
      */
     public static PlanarMap map(Artwork artwork, MapSettings settings) {
+        Noded noded = noded(artwork, settings);
+        EdgeTable edges = Straightening.of(noded.edges(), noded.segments());
+        return new PlanarMap(edges, noded.segments(), noded.frame(), noded.stacks());
+    }
+
+    /**
+     * A map with all vertices that came up on the way.
+     *
+     * @param segments that the edges' sources name
+     */
+    record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks) {}
+
+    static Noded noded(Artwork artwork, MapSettings settings) {
         Drawing drawing = Drawing.of(artwork);
         Box frame = Box.of(artwork.frame());
         Segments segments = new Segments();
@@ -33,7 +47,7 @@ public final class PlanarMapper {
         Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
         Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()));
-        return new PlanarMap(Straightening.of(glued.edges(), segments), frame.frame(), glued.stacks());
+        return new Noded(glued.edges(), segments, frame.frame(), glued.stacks());
     }
 
     private static List<MappedTile> mapTiles(TileWork work, int threads) {

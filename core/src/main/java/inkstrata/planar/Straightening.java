@@ -78,7 +78,7 @@ final class Straightening {
         prepare(n);
         for (int from = 0; from < n; ) {
             int to = from + 1;
-            while (to < n && follows[from] != NONE && isSameLine(follows[from], follows[to])) {
+            while (to < n && isSameLine(follows[from], follows[to])) {
                 to++;
             }
             join(from, to);
@@ -94,32 +94,19 @@ final class Straightening {
         }
     }
 
-    /** An edge along a tile line does not know its segment; it follows that of its neighbours if they agree. */
     private void prepare(int n) {
         if (follows.length < n) {
             follows = new int[n + (n >> 1)];
             stays = new boolean[follows.length + 1];
         }
-        int before = NONE;
-        for (int i = 0; i < n; ) {
-            int end = i;
-            while (end < n && table.source()[chains.edge(end)] == NONE) {
-                end++;
-            }
-            int after = end < n ? table.source()[chains.edge(end)] : before;
-            int filled = before == NONE || isSameLine(before, after) ? after : NONE;
-            Arrays.fill(follows, i, end, filled);
-            if (end < n) {
-                follows[end] = after;
-                before = after;
-            }
-            i = end + 1;
+        for (int i = 0; i < n; i++) {
+            follows[i] = table.source()[chains.edge(i)];
         }
         Arrays.fill(stays, 0, n + 1, true);
     }
 
     private boolean isSameLine(int one, int other) {
-        return one == other || (one != NONE && other != NONE && segments.haveSameEnds(one, other));
+        return one != NONE && other != NONE && (one == other || segments.haveSameEnds(one, other));
     }
 
     private void join(int first, int last) {

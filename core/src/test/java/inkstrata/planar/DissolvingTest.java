@@ -125,7 +125,10 @@ class DissolvingTest {
                 new int[] {-1, -1, -1},
                 new int[3]);
         PlanarMap map = new PlanarMap(
-                broken, new inkstrata.measure.Frame(0, 0, 1, 1), List.of(PaintStack.BARE, PaintStack.BARE));
+                broken,
+                new Segments(),
+                new inkstrata.measure.Frame(0, 0, 1, 1),
+                List.of(PaintStack.BARE, PaintStack.BARE));
         assertThatThrownBy(() -> map.dissolve(StackSet.of(0)))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("at 0.10000, 0.00000 mm");
