@@ -119,6 +119,12 @@ public final class FilmStack {
      * @param reach how far to look, in millimetres; infinite is the answer if there is none within it
      */
     public static double toColour(byte[] svg, Rgb sheet, Size picture, Place place, Rgb colour, double reach) {
+        return toColour(svg, sheet, picture, place, colour, 0, reach);
+    }
+
+    /** The same; a colour counts as found when each of its channels is no farther off than {@code levels}. */
+    public static double toColour(
+            byte[] svg, Rgb sheet, Size picture, Place place, Rgb colour, int levels, double reach) {
         int radius = 40;
         double pixelsPerMm = radius / reach;
         BufferedImage glass = new BufferedImage(2 * radius + 1, 2 * radius + 1, BufferedImage.TYPE_INT_RGB);
@@ -133,7 +139,7 @@ public final class FilmStack {
         double nearest = Double.POSITIVE_INFINITY;
         for (int y = -radius; y <= radius; y++) {
             for (int x = -radius; x <= radius; x++) {
-                if ((glass.getRGB(x + radius, y + radius) & 0xffffff) == colour.packed()) {
+                if (isNear(glass.getRGB(x + radius, y + radius), colour.packed(), levels)) {
                     nearest = Math.min(nearest, Math.hypot(x, y));
                 }
             }
@@ -143,6 +149,14 @@ public final class FilmStack {
 
     /** Pixel for pixel; both are equally large. */
     public static Comparison compare(BufferedImage drawing, BufferedImage print) {
+        return compare(drawing, print, 0);
+    }
+
+    /**
+     * Pixel for pixel, taking colours for the same whose channels are no farther apart than {@code levels}: programs round
+     * the colours of translucent paints in different ways.
+     */
+    public static Comparison compare(BufferedImage drawing, BufferedImage print, int levels) {
         if (drawing.getWidth() != print.getWidth() || drawing.getHeight() != print.getHeight()) {
             throw new IllegalArgumentException("the pictures have different sizes");
         }
@@ -151,13 +165,23 @@ public final class FilmStack {
             for (int x = 0; x < drawing.getWidth(); x++) {
                 int drawn = drawing.getRGB(x, y) & 0xffffff;
                 int printed = print.getRGB(x, y) & 0xffffff;
-                if (drawn != printed) {
+                if (!isNear(drawn, printed, levels)) {
                     differences.add(
                             new Difference(x, y, Rgb.of(drawn), Rgb.of(printed), toBorder(drawing, x, y, drawn)));
                 }
             }
         }
         return new Comparison(drawing.getWidth() * drawing.getHeight(), differences);
+    }
+
+    /** Whether no channel of two packed colours differs by more than that; of 255. */
+    public static boolean isNear(int a, int b, int levels) {
+        for (int shift = 0; shift < 24; shift += 8) {
+            if (Math.abs((a >> shift & 255) - (b >> shift & 255)) > levels) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static double toBorder(BufferedImage drawing, int x, int y, int colour) {
