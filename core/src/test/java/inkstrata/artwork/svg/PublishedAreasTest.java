@@ -24,7 +24,7 @@ class PublishedAreasTest {
 
     private static void check(String file, Map<String, Double> published) throws IOException {
         try (InputStream stream = Flags.open("4x3/" + file)) {
-            PublishedAreas.check(SvgReader.read(file, stream, ReadOptions.DEFAULT), published);
+            PublishedAreas.check(SvgReader.read(file, stream, VisibleAreas.SIZE), published);
         }
     }
 }

@@ -8,6 +8,7 @@ import inkstrata.planar.PaintStack;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -17,6 +18,12 @@ import java.util.TreeMap;
  * @param bare share of the canvas that nothing covers
  */
 record VisibleAreas(Map<Rgb, Double> colours, double bare) {
+    /**
+     * 200 mm across: an emoji of 36 px would be 9.5 mm wide, where curves that are flattened to 5 µm lose a thousandth of
+     * the area of a disc.
+     */
+    static final ReadOptions SIZE = new ReadOptions(OptionalDouble.of(200), OptionalDouble.empty(), false);
+
     /** By our own reading and mapping: exact up to the flattening of curves. */
     static VisibleAreas mapped(Artwork artwork) {
         PlanarMap map = PlanarMapper.map(
