@@ -102,7 +102,7 @@ final class ArtworkWalk {
                 content(element, clipped.inGroup(Optional.of(group)), source);
                 canvas.fold(group, before);
                 if (canvas.size() > before) {
-                    noteOpacity("opacity", opacity, source);
+                    reading.paints().noteOpacity("opacity", opacity, source);
                 }
             }
         } catch (Refusals.LeftOut leftOut) {
@@ -148,8 +148,11 @@ final class ArtworkWalk {
                         .ifPresent(child -> element(child, inside));
             case SVG -> svg(element, inside);
             case USE -> {
-                reading.uses().open(element).ifPresent(copy -> element(copy, inside));
-                reading.uses().close(element);
+                try {
+                    reading.uses().open(element).ifPresent(copy -> element(copy, inside));
+                } finally {
+                    reading.uses().close(element);
+                }
             }
             default -> {
                 if (Style.isVisible(element)) {
@@ -188,13 +191,5 @@ final class ArtworkWalk {
             reading.context().closeViewport(element);
             reading.context().removeViewport(element);
         }
-    }
-
-    private void noteOpacity(String what, double opacity, Source source) {
-        reading.notes()
-                .info(
-                        source,
-                        what + " is " + Paints.percent(opacity)
-                                + ": wherever it shows, the flat colour that it makes there is printed");
     }
 }

@@ -35,7 +35,7 @@ final class Boxes {
             return path.isEmpty() ? null : TightBox.of(path.get().path(), transform);
         }
         return switch (element.getLocalName()) {
-            case "text" -> reading.texts().box(element, transform);
+            case "text" -> reading.texts().box(element, transform, viewport);
             case "use" -> {
                 Optional<Element> copy = reading.uses().open(element);
                 yield copy.isEmpty() ? null : child(copy.get(), transform, viewport);

@@ -35,37 +35,21 @@ final class Cascade {
             "will-change",
             "user-select",
             "outline",
-            "line-height",
             "transition",
             "solid-color",
             "solid-opacity",
-            "text-indent",
             "buffered-rendering",
             "touch-action",
-            "shape-padding",
-            "shape-margin",
-            "white-space",
-            "text-align",
-            "block-progression",
-            "text-transform",
-            "text-orientation",
-            "text-decoration-line",
-            "text-decoration-style",
-            "text-decoration-color",
-            "font-variant-ligatures",
-            "font-variant-position",
-            "font-variant-caps",
-            "font-variant-numeric",
-            "font-variant-alternates",
-            "font-variant-east-asian",
-            "font-feature-settings",
-            "font-variation-settings",
-            "inline-size",
             "viewport-fill",
             "viewport-fill-opacity",
-            "glyph-orientation-vertical",
             "audio-level",
-            "display-align");
+            "display-align",
+            "line-height",
+            "text-indent",
+            "text-align",
+            "block-progression",
+            "shape-margin",
+            "shape-padding");
 
     private final Notes notes;
     private final ValueMending values;
@@ -163,7 +147,9 @@ final class Cascade {
             Attr attribute = (Attr) attributes.item(i);
             String name = attribute.getName();
             boolean plain = attribute.getNamespaceURI() == null && !name.equals("transform");
-            if (plain && (ValueMending.AS_ATTRIBUTES.contains(name) || values.isBatiks(name))) {
+            boolean property =
+                    ValueMending.AS_ATTRIBUTES.contains(name) || TextProperties.has(name) || values.isBatiks(name);
+            if (plain && property) {
                 taken.add(name);
             }
         }
@@ -179,6 +165,13 @@ final class Cascade {
     private void put(Map<String, Mended> decided, Element element, Declaration declaration, CustomProperties custom) {
         String property = declaration.property();
         if (property.startsWith("-") || NOT_ON_PAPER.contains(property)) {
+            return;
+        }
+        if (TextProperties.has(property)) {
+            if (TextProperties.shows(element, property, declaration.value())) {
+                String given = Declaration.shortened(declaration.value());
+                notes.warning(Elements.source(element), "text is drawn without its " + property + " '" + given + "'");
+            }
             return;
         }
         if (GeometryProperties.has(property)) {

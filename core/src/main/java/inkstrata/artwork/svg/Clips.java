@@ -38,6 +38,13 @@ final class Clips {
         if (id.isEmpty()) {
             return List.of();
         }
+        if (LocalReferences.isStandIn("clip-path", id)) {
+            throw reading.refusals()
+                    .refuse(
+                            source,
+                            "clip-path is a CSS shape, which is not followed here.",
+                            "Draw the shape in a <clipPath> element and refer to that.");
+        }
         Optional<Element> clipPath = reading.references().find(id, "clipPath");
         if (clipPath.isEmpty()) {
             reading.notes().warning(source, "clip-path #" + id + " does not exist; nothing is clipped");
@@ -114,7 +121,7 @@ final class Clips {
                     return;
                 }
                 Optional<? extends Shape> shape = Kind.of(child) == Kind.TEXT
-                        ? reading.texts().outline(child)
+                        ? reading.texts().outline(child, scene.viewport())
                         : reading.outline(child, scene.viewport()).map(LocalPath::path);
                 if (shape.isEmpty()) {
                     return;

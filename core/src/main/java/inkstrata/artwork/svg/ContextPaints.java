@@ -21,8 +21,11 @@ final class ContextPaints {
     /** Draws the markers of a shape. */
     void onMarkersOf(Element shape, Runnable drawing) {
         marked.push(shape);
-        drawing.run();
-        marked.pop();
+        try {
+            drawing.run();
+        } finally {
+            marked.pop();
+        }
     }
 
     /**

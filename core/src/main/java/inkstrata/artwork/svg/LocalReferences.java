@@ -14,8 +14,14 @@ final class LocalReferences {
     private static final Set<String> PAINT_SERVERS =
             Set.of("linearGradient", "radialGradient", "pattern", "meshgradient", "hatch");
 
-    /** Stands in for a filter that CSS writes as a function; the walk treats it like any other filter. */
-    private static final String FILTER_STAND_IN = "inkstrata-filter";
+    /** What CSS writes in place of a reference and no film can hold; the walk meets a stand-in and refuses it. */
+    private static final Map<String, Pattern> WITHOUT_REFERENCE = Map.of(
+            "filter", Pattern.compile("(?s).+"),
+            "clip-path",
+                    Pattern.compile("(?is).*\\w\\(.*|.*\\b(border|padding|content|margin|fill|stroke|view)-box\\b.*"),
+            "mask", Pattern.compile("(?is).*(gradient|image|image-set|cross-fade|element|paint)\\(.*"));
+
+    private static final String STAND_IN = "inkstrata-";
 
     private final Document document;
     private final Map<String, Element> byId = new HashMap<>();
@@ -73,9 +79,12 @@ final class LocalReferences {
         }
         Matcher matcher = URL.matcher(value);
         if (!matcher.find()) {
-            return property.equals("filter")
-                    ? Mended.plain("url(#" + standIn("filter", FILTER_STAND_IN) + ")")
-                    : Mended.plain(value);
+            Pattern written = WITHOUT_REFERENCE.get(property);
+            if (written == null || !written.matcher(value).matches()) {
+                return Mended.plain(value);
+            }
+            String element = property.equals("clip-path") ? "clipPath" : property;
+            return Mended.plain("url(#" + standIn(element, STAND_IN + property) + ")");
         }
         String fault = fault(property, value);
         if (fault != null) {
@@ -93,6 +102,11 @@ final class LocalReferences {
             byId.put(id, standIn);
         }
         return id;
+    }
+
+    /** Whether an id is that of something that CSS writes without a reference. */
+    static boolean isStandIn(String property, String id) {
+        return id.equals(STAND_IN + property);
     }
 
     private static String address(Matcher matcher) {

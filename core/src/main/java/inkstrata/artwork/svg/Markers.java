@@ -109,13 +109,13 @@ final class Markers {
             case "" -> 0;
             case "auto" -> vertex.angle();
             case "auto-start-reverse" -> start ? vertex.angle() + 180 : vertex.angle();
-            default -> degrees(orient);
+            default -> degrees(marker, orient);
         };
     }
 
-    private static double degrees(String text) {
+    private static double degrees(Element marker, String text) {
         try {
-            AffineTransform turned = Transforms.parse("rotate(" + text + ")", null);
+            AffineTransform turned = Transforms.parse("rotate(" + text + ")", new Lengths(marker, new Viewport(0, 0)));
             return Math.toDegrees(Math.atan2(turned.getShearY(), turned.getScaleY()));
         } catch (NumberScanner.Mistake mistake) {
             return 0;

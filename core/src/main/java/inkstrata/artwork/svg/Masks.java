@@ -32,6 +32,13 @@ final class Masks {
         if (id.isEmpty()) {
             return List.of();
         }
+        if (LocalReferences.isStandIn("mask", id)) {
+            throw reading.refusals()
+                    .refuse(
+                            source,
+                            "mask is an image or a gradient, which a single film cannot hold.",
+                            "Use a clip path, or a mask of plain opaque white shapes.");
+        }
         Optional<Element> mask = reading.references().find(id, "mask");
         if (mask.isEmpty()) {
             reading.notes().warning(source, "mask #" + id + " does not exist; nothing is masked");

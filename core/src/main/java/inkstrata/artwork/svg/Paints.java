@@ -137,8 +137,14 @@ record Paints(References references, Refusals refusals, Notes notes, ContextPain
         return Math.max(0, Math.min(255, Math.round(number)));
     }
 
-    /** How an opacity is said in a note. */
-    static String percent(double opacity) {
-        return String.format(Locale.ROOT, "%.4g %%", opacity * 100);
+    /** Says what becomes of what shines through; nothing about what is opaque. */
+    void noteOpacity(String property, double opacity, Source source) {
+        if (opacity < 1) {
+            String percent = String.format(Locale.ROOT, "%.4g %%", opacity * 100);
+            notes.info(
+                    source,
+                    property + " is " + percent
+                            + ": wherever it shows, the flat colour that it makes there is printed");
+        }
     }
 }

@@ -63,7 +63,7 @@ final class ShapePainter {
         }
         Optional<FlatPaint> paint = reading.paints().fill(element, source);
         if (paint.isPresent()) {
-            note("fill-opacity", paint.get(), source);
+            reading.paints().noteOpacity("fill-opacity", paint.get().opacity(), source);
             canvas.add(outline.path(), Style.fillRule(element), paint.get(), scene, source);
         }
     }
@@ -74,7 +74,7 @@ final class ShapePainter {
         if (paint.isEmpty() || !(style.width() > 0)) {
             return;
         }
-        note("stroke-opacity", paint.get(), source);
+        reading.paints().noteOpacity("stroke-opacity", paint.get().opacity(), source);
         style = scaledToPathLength(element, outline.path(), style, source);
         if (element.getAttributeNS(null, "vector-effect").contains("non-scaling-stroke")) {
             // In px of the outermost viewport instead of the element's units (SVG 2, section 8.13).
@@ -120,16 +120,6 @@ final class ShapePainter {
             return style;
         }
         return style.withDashesScaled(measured / stated);
-    }
-
-    private void note(String property, FlatPaint paint, Source source) {
-        if (paint.opacity() < 1) {
-            reading.notes()
-                    .info(
-                            source,
-                            property + " is " + Paints.percent(paint.opacity())
-                                    + ": wherever it shows, the flat colour that it makes there is printed");
-        }
     }
 
     /** The larger singular value: by how much the transform stretches at most. */

@@ -33,9 +33,8 @@ final class ShapeRecorder extends AbstractGraphics2D {
          * Hears of one filled shape.
          *
          * @param alpha 0 to 1, of the shape as a whole
-         * @param isStroke whether the shape is the outline of a stroke
          */
-        void filled(Shape shape, Paint paint, double alpha, boolean isStroke);
+        void filled(Shape shape, Paint paint, double alpha);
     }
 
     /**
@@ -61,7 +60,7 @@ final class ShapeRecorder extends AbstractGraphics2D {
 
     @Override
     public void fill(Shape shape) {
-        tell(shape, false);
+        tell(shape);
     }
 
     @Override
@@ -80,17 +79,17 @@ final class ShapeRecorder extends AbstractGraphics2D {
                 lengths,
                 stroke.getDashPhase());
         if (style.width() > 0) {
-            tell(Stroker.outline(new Path2D.Double(shape), style, unitMm), true);
+            tell(Stroker.outline(new Path2D.Double(shape), style, unitMm));
         }
     }
 
-    private void tell(Shape shape, boolean isStroke) {
+    private void tell(Shape shape) {
         double alpha = getComposite() instanceof AlphaComposite composite
                 ? Double.parseDouble(Float.toString(composite.getAlpha()))
                 : 1;
         Paint paint = getPaint();
         if (paint != null) {
-            listener.filled(new Path2D.Double(shape, getTransform()), paint, alpha, isStroke);
+            listener.filled(new Path2D.Double(shape, getTransform()), paint, alpha);
         }
     }
 

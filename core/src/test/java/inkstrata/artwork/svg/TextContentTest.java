@@ -111,4 +111,63 @@ class TextContentTest {
                 .isInstanceOf(ArtworkException.class)
                 .hasMessageContaining("tref elements repeat more than 5000000 characters. Write");
     }
+
+    /** SVG 2, section 11.8.1: text follows the shape it refers to, transformed as that is. */
+    @Test
+    void textFollowsEveryShapeEvenOneWithAMistake() throws IOException {
+        String words = "<text><textPath href='#p' startOffset='2'>ink</textPath></text>";
+        List<Area> along = drawn(read("<defs><path id='p' d='M3 11H22'/></defs>" + words));
+        assertThat(along).isNotEmpty();
+        assertThat(drawn(read("<defs><line id='p' x1='3' y1='11' x2='22' y2='11'/></defs>" + words)))
+                .isEqualTo(along);
+        assertThat(drawn(read("<defs><path id='p' d='M1 1H20' style='transform:translate(2px,10px)'/></defs>" + words)))
+                .isEqualTo(along);
+        Artwork mistaken = read("<defs><path id='p' d='M3 11H22 L 4 oops'/></defs>" + words);
+        assertThat(drawn(mistaken)).isEqualTo(along);
+        assertThat(said(mistaken)).anyMatch(text -> text.contains("oops") || text.contains("at fault"));
+    }
+
+    /** The paints of parts of a text are their own: colour, its alpha and the opacities of fill and stroke. */
+    @Test
+    void partsOfATextHaveTheirOwnPaints() throws IOException {
+        Artwork artwork = read("<text y='9' x='1' fill='rgba(255,0,0,.3)'>a<tspan fill='rgb(0 0 255 / 40%)'>b</tspan>"
+                + "<tspan fill-opacity='.5'>c</tspan><tspan fill='lime' fill-opacity='.7'>d</tspan>"
+                + "<tspan fill='none' stroke='rgba(0,0,0,.6)' stroke-opacity='.5'>e</tspan>"
+                + "<tspan fill='#123456'>f</tspan></text>");
+        assertThat(artwork.shapes().stream().map(shape -> shape.colour() + " " + shape.opacity()))
+                .containsExactly(
+                        "#ff0000 0.3", "#0000ff 0.4", "#ff0000 0.15", "#00ff00 0.7", "#000000 0.3", "#123456 1.0");
+    }
+
+    @Test
+    void anUnderlineKeepsThePaintOfTheTextThatDrewIt() throws IOException {
+        Artwork artwork = read(
+                "<text y='9' x='1' fill='red' text-decoration='underline'>a<tspan fill='#00f'>b</tspan>" + "</text>");
+        assertThat(artwork.shapes().stream().map(shape -> shape.colour().hex()))
+                .containsExactly("#ff0000", "#ff0000", "#0000ff");
+    }
+
+    @Test
+    void aGradientInPartOfATextNamesThatPart() {
+        assertThatThrownBy(
+                        () -> read("<linearGradient id='g'><stop stop-color='red'/><stop offset='1'/></linearGradient>"
+                                + "<text y='9'>a<tspan id='b' fill='url(#g)'>b</tspan></text>"))
+                .hasMessageContaining("<tspan id=\"b\">: fill is a gradient (#g)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "text-transform:uppercase, text-transform 'uppercase'",
+        "dominant-baseline:central, dominant-baseline 'central'",
+        "font-variant:small-caps, font-variant 'small-caps'",
+        "white-space:pre, white-space 'pre'"
+    })
+    void textPropertiesThatAreNotFollowedAreSaid(String style, String said) throws IOException {
+        String note = "text is drawn without its " + said;
+        assertThat(said(read("<text y='9' style='" + style + "'>a</text>"))).contains(note);
+        assertThat(said(read("<g style='" + style + "'><text y='9'>a</text></g>")))
+                .contains(note);
+        assertThat(said(read("<g style='" + style + "'><path d='M0 0h9v9z'/></g>")))
+                .isEmpty();
+    }
 }

@@ -65,10 +65,14 @@ class UnsupportedInputTest {
                 "mask or clip that is not in the file",
                 svg(RECT + "clip-path='url(#a)'/>" + RECT + "mask='url(#a)'/>"));
         all.put("clip path written as a CSS shape such as `circle()`", svg(RECT + "style='clip-path:circle(50%)'/>"));
+        all.put("mask written as an image or gradient", svg(RECT + "style='mask:linear-gradient(#000,#fff)'/>"));
         all.put("text", svg("<text y='8'>ink</text>"));
         all.put(
                 "font within the file (`<font>`)",
                 svg("<font><font-face font-family='own'/></font><text y='8' font-family='own'>ink</text>"));
+        all.put(
+                "text property such as `text-transform` or `dominant-baseline`",
+                svg("<text y='8' style='text-transform:uppercase' dominant-baseline='middle'>ink</text>"));
         all.put("alternate glyphs in text (`altGlyph`)", svg("<text y='8'><altGlyph>ink</altGlyph></text>"));
         all.put(
                 "words along a path, or repeated by `tref`, that is not in the file",
