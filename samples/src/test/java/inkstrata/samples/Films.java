@@ -1,19 +1,19 @@
 package inkstrata.samples;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Size;
 import inkstrata.separation.FilmStack.Film;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /**
- * A folder of films as plan.json describes it.
+ * A set of films as its plan.json describes it.
  *
  * @param sheet its size
  * @param bare its colour
@@ -25,16 +25,16 @@ record Films(Size sheet, Rgb bare, Frame picture, List<Film> films) {
         films = List.copyOf(films);
     }
 
-    static Films in(Path folder) throws IOException {
-        Map<String, Object> plan = JSON.std.mapFrom(Files.readString(folder.resolve("plan.json")));
+    /** From the files that writers wrote, by name. */
+    static Films of(Map<String, byte[]> files) throws IOException {
+        Map<String, Object> plan = JSON.std.mapFrom(new String(files.get("plan.json"), UTF_8));
         Map<?, ?> sheet = (Map<?, ?>) plan.get("sheet");
         Map<?, ?> artwork = (Map<?, ?>) plan.get("artwork");
         List<Film> films = new ArrayList<>();
         for (Object pull : (List<?>) plan.get("pulls")) {
             Map<?, ?> facts = (Map<?, ?>) pull;
             Map<?, ?> ink = (Map<?, ?>) facts.get("ink");
-            films.add(new Film(Files.readAllBytes(folder.resolve((String) facts.get("file"))), Rgb.parse((String)
-                    ink.get("swatch"))));
+            films.add(new Film(files.get((String) facts.get("file")), Rgb.parse((String) ink.get("swatch"))));
         }
         return new Films(
                 new Size(number(sheet, "widthMm"), number(sheet, "heightMm")),

@@ -34,8 +34,8 @@ class FlagFilmsTest {
     /**
      * Flags on which jsvg and the films disagree in some pixels; librsvg 2.54 and the umpire see there what was printed.
      *
-     * <p>jsvg loses corners of small shapes (mp, pf, vi), a whole leaf (py), and what masks of the group opacity kind let through
-     * (sh-ac). On sk two borders of three colours lie less than a micrometre apart, which flattening may swap.
+     * <p>jsvg loses corners of small shapes (mp, pf, vi), a whole leaf (py), and fills shapes of sh-ac with black that have no
+     * fill. On sk two borders of three colours lie less than a micrometre apart, which flattening may swap.
      */
     private static final Set<String> JSVG_DIFFERS = Set.of(
             "1x1/mp.svg",

@@ -1,53 +1,56 @@
 package inkstrata.samples;
 
 import inkstrata.artwork.Artwork;
-import inkstrata.colour.Rgb;
+import inkstrata.artwork.svg.ReadOptions;
+import inkstrata.artwork.svg.SvgReader;
 import inkstrata.job.Job;
-import inkstrata.measure.Size;
-import inkstrata.plan.Ink;
+import inkstrata.job.JobReader;
 import inkstrata.plugin.Plugins;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
-/** Makes films of a sample as jsvg reads it, with all plug-ins on the class path. */
+/** Makes films, with the plug-ins on the class path. */
 final class Press {
     private Press() {}
 
-    /** The films, written to that folder; every other setting of the job file is left at its default. */
-    static Films print(Sample sample, Size picture, Size sheet, Rgb bare, Path folder) throws IOException {
-        Artwork artwork = Tracer.trace(sample.name(), sample.drawing(), picture);
-        List<Ink> inks = sample.listedInks().stream()
-                .map(swatch -> new Ink(swatch.toString(), swatch, 0.9, Optional.empty(), false))
-                .toList();
-        Job job = new Job(
-                "",
-                sample.name(),
-                Optional.of(sheet),
-                bare,
-                Job.DEFAULT.side(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                Job.DEFAULT_REGISTER_MM,
-                Job.DEFAULT_MERGE,
-                inks,
-                List.of(),
-                Job.DEFAULT.edition(),
-                Map.of());
-        Separator separator = new Separator(Plugins.load(Press.class.getClassLoader()));
+    static Plugins plugins() {
+        return Plugins.load(Press.class.getClassLoader());
+    }
+
+    /** Those that decide and write, without those that change regions, such as trap. */
+    static Plugins withoutShapers() {
+        Plugins all = plugins();
+        return new Plugins(all.planners(), List.of(), all.inspectors(), all.writers());
+    }
+
+    /** A sample as its job file asks. */
+    static Films print(Sample sample) throws IOException {
+        return Films.of(files(read(sample), JobReader.read(sample.job()), plugins()));
+    }
+
+    /** A sample's drawing at the size its job file says. */
+    static Artwork read(Sample sample) throws IOException {
+        Job job = JobReader.read(sample.job());
+        return SvgReader.read(sample.artwork(), new ReadOptions(job.artworkWidthMm(), OptionalDouble.empty(), false));
+    }
+
+    /** Every file that the writers write, by name. */
+    static Map<String, byte[]> files(Artwork artwork, Job job, Plugins plugins) throws IOException {
+        Separator separator = new Separator(plugins);
         Separation separation = separator.separate(artwork, job);
-        Files.createDirectories(folder);
-        separator.write(
-                separation,
-                separator.inspect(separation, job),
-                job,
-                name -> Files.newOutputStream(folder.resolve(name)));
-        return Films.in(folder);
+        Map<String, byte[]> files = new TreeMap<>();
+        separator.write(separation, separator.inspect(separation, job), job, name -> new ByteArrayOutputStream() {
+            @Override
+            public void close() {
+                files.put(name, toByteArray());
+            }
+        });
+        return files;
     }
 }

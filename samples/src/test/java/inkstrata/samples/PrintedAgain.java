@@ -5,37 +5,29 @@ import inkstrata.artwork.FlatShape;
 import inkstrata.colour.Rgb;
 import inkstrata.job.Edition;
 import inkstrata.job.Job;
-import inkstrata.measure.Frame;
 import inkstrata.measure.Place;
 import inkstrata.measure.Size;
 import inkstrata.plan.Side;
-import inkstrata.plugin.Plugins;
 import inkstrata.separation.FilmStack;
 import inkstrata.separation.FilmStack.Comparison;
 import inkstrata.separation.FilmStack.Difference;
-import inkstrata.separation.FilmStack.Film;
-import inkstrata.separation.Separation;
-import inkstrata.shop.Separator;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 /**
- * A drawing taken apart by the whole shop without trap, its films laid over each other by another program.
+ * Films laid over each other by another program, beside the same program's picture of the drawing.
  *
- * @param separation what the shop made
  * @param svg the drawing's file
- * @param pixelsPerMm at which it was drawn
+ * @param films in print order, with the sheet they are printed on
+ * @param pixelsPerMm at which both were drawn
  * @param levels by which channels of two colours may differ and still be the same colour
  * @param comparison of the drawing and the films, one over the other, both drawn by jsvg
  */
-record PrintedAgain(Separation separation, byte[] svg, double pixelsPerMm, int levels, Comparison comparison) {
+record PrintedAgain(byte[] svg, Films films, double pixelsPerMm, int levels, Comparison comparison) {
     /** No two colours are joined, so that the print has exactly the drawing's. */
     private static final Job JOB = new Job(
             "",
@@ -64,22 +56,23 @@ record PrintedAgain(Separation separation, byte[] svg, double pixelsPerMm, int l
      * jsvg rounds colours to 255 levels wherever one translucent paint lies over another, we once at the end; opaque colours
      * are the same in both.
      */
-    private static final int ROUNDED = 2;
+    static final int ROUNDED = 2;
 
     /**
+     * Films of an artwork without trap.
+     *
      * @param svg the file that {@code artwork} was read from
      * @param pixelsPerMm chosen so that straight edges do not run through the middle of pixels
      */
     static PrintedAgain of(Artwork artwork, byte[] svg, double pixelsPerMm) throws IOException {
-        Plugins all = Plugins.load(PrintedAgain.class.getClassLoader());
-        Separator shop = new Separator(new Plugins(all.planners(), List.of(), List.of(), all.writers()));
-        Separation separation = shop.separate(artwork, JOB);
-        Frame picture = separation.artwork().frame();
-        BufferedImage drawing =
-                FilmStack.drawing(svg, Rgb.WHITE, new Size(picture.width(), picture.height()), pixelsPerMm);
-        BufferedImage print = FilmStack.print(films(shop, separation), Rgb.WHITE, picture, pixelsPerMm);
-        int levels = artwork.shapes().stream().allMatch(FlatShape::isOpaque) ? 0 : ROUNDED;
-        return new PrintedAgain(separation, svg, pixelsPerMm, levels, FilmStack.compare(drawing, print, levels));
+        boolean opaque = artwork.shapes().stream().allMatch(FlatShape::isOpaque);
+        return of(Films.of(Press.files(artwork, JOB, Press.withoutShapers())), svg, opaque ? 0 : ROUNDED, pixelsPerMm);
+    }
+
+    static PrintedAgain of(Films films, byte[] svg, int levels, double pixelsPerMm) {
+        BufferedImage drawing = FilmStack.drawing(svg, films.bare(), size(films), pixelsPerMm);
+        BufferedImage print = FilmStack.print(films.films(), films.bare(), films.picture(), pixelsPerMm);
+        return new PrintedAgain(svg, films, pixelsPerMm, levels, FilmStack.compare(drawing, print, levels));
     }
 
     /**
@@ -94,11 +87,10 @@ record PrintedAgain(Separation separation, byte[] svg, double pixelsPerMm, int l
         if (comparison.differences().isEmpty()) {
             return List.of();
         }
-        BufferedImage fine = FilmStack.drawing(svg, Rgb.WHITE, size(), FINER * pixelsPerMm);
+        BufferedImage fine = FilmStack.drawing(svg, films.bare(), size(films), FINER * pixelsPerMm);
         return comparison.differences().stream()
                 .filter(difference -> !isBeside(fine, difference))
-                .filter(difference -> Double.isInfinite(FilmStack.toColour(
-                        svg, Rgb.WHITE, size(), placeOf(difference), difference.printed(), levels, NEAR_MM)))
+                .filter(difference -> Double.isInfinite(toColour(difference)))
                 .toList();
     }
 
@@ -113,14 +105,18 @@ record PrintedAgain(Separation separation, byte[] svg, double pixelsPerMm, int l
     }
 
     private boolean mayShow(Artwork artwork, Difference difference) {
-        return PaintersEye.coloursAt(artwork, Rgb.WHITE, placeOf(difference), FLAT_MM).stream()
+        return PaintersEye.coloursAt(artwork, films.bare(), placeOf(difference), FLAT_MM).stream()
                 .anyMatch(colour ->
                         FilmStack.isNear(colour.packed(), difference.printed().packed(), levels));
     }
 
-    private Size size() {
-        Frame picture = separation.artwork().frame();
-        return new Size(picture.width(), picture.height());
+    private double toColour(Difference difference) {
+        return FilmStack.toColour(
+                svg, films.bare(), size(films), placeOf(difference), difference.printed(), levels, NEAR_MM);
+    }
+
+    private static Size size(Films films) {
+        return new Size(films.picture().width(), films.picture().height());
     }
 
     /** The middle of the pixel, from the picture's top left corner. */
@@ -139,25 +135,5 @@ record PrintedAgain(Separation separation, byte[] svg, double pixelsPerMm, int l
             }
         }
         return false;
-    }
-
-    private static List<Film> films(Separator shop, Separation separation) throws IOException {
-        TreeMap<String, byte[]> files = new TreeMap<>();
-        shop.write(separation, List.of(), JOB, name -> new ByteArrayOutputStream() {
-            @Override
-            public void close() {
-                files.put(name, toByteArray());
-            }
-        });
-        List<byte[]> inOrder = files.entrySet().stream()
-                .filter(file -> file.getKey().matches("\\d+-.*\\.svg"))
-                .map(Map.Entry::getValue)
-                .toList();
-        List<Film> films = new ArrayList<>();
-        for (int pull = 0; pull < inOrder.size(); pull++) {
-            films.add(new Film(
-                    inOrder.get(pull), separation.plan().pulls().get(pull).ink().swatch()));
-        }
-        return films;
     }
 }
