@@ -33,7 +33,7 @@ record Box(int left, int low, int right, int high) {
 
     /** Larger by its own width and height on all sides, as far as the grid reaches. */
     Box surroundings() {
-        int most = Grid.LIMIT - 2;
+        int most = Grid.LIMIT - 1;
         return new Box(
                 (int) Math.max(-most, (long) left - width()),
                 (int) Math.max(-most, (long) low - height()),

@@ -5,33 +5,48 @@ import java.util.Arrays;
 /**
  * Which shapes of a tile cover the place where a walk over its faces stands: winding numbers of the outlines, and a bit for each
  * covering shape, topmost first.
+ *
+ * <p>Of each clip it counts the parts that are wound there, and of each shape the clips without any; so going across an
+ * outline costs one step, and one more for each shape under a clip that opens or closes.
  */
 final class Covers {
-    private final Tile tile;
-    private final Drawing drawing;
     private final int[] winding;
     private final boolean[] evenOdd;
-    private final int[] firstDependent;
-    private final int[] dependents;
+
+    /** For each outline its shape in the tile, or {@code ~clip} in the tile. */
+    private final int[] owner;
+
+    private final ClipShapes clips;
+    private final int[] woundParts;
+    private final int[] closedClips;
+    private final boolean[] ownIsWound;
     private final long[] bits;
-    private final int[] place;
     private boolean changed = true;
 
     Covers(Tile tile, Drawing drawing) {
-        this.tile = tile;
-        this.drawing = drawing;
         int n = tile.outlines().length;
+        int shapes = tile.shapes().length;
         winding = tile.winding().clone();
         evenOdd = new boolean[n];
+        owner = new int[n];
+        clips = ClipShapes.of(tile, drawing);
+        woundParts = new int[clips.count()];
+        closedClips = new int[shapes];
+        ownIsWound = new boolean[shapes];
+        bits = new long[(shapes + 63) >> 6];
         for (int i = 0; i < n; i++) {
-            evenOdd[i] = drawing.evenOdd(tile.outlines()[i]);
+            int outline = tile.outlines()[i];
+            evenOdd[i] = drawing.evenOdd(outline);
+            int of = drawing.owner()[outline];
+            owner[i] = of >= 0 ? Arrays.binarySearch(tile.shapes(), of) : ~clips.place(~of);
         }
-        place = new int[tile.shapes().length];
-        firstDependent = new int[n + 1];
-        dependents = dependents();
-        bits = new long[(tile.shapes().length + 63) >> 6];
-        for (int s = 0; s < tile.shapes().length; s++) {
-            update(s);
+        for (int clip = 0; clip < clips.count(); clip++) {
+            open(clip, false);
+        }
+        for (int i = 0; i < n; i++) {
+            if (inside(i)) {
+                wind(i, true);
+            }
         }
     }
 
@@ -40,9 +55,7 @@ final class Covers {
         boolean before = inside(outline);
         winding[outline] += change;
         if (before != inside(outline)) {
-            for (int d = firstDependent[outline]; d < firstDependent[outline + 1]; d++) {
-                update(dependents[d]);
-            }
+            wind(outline, !before);
         }
     }
 
@@ -62,69 +75,34 @@ final class Covers {
         return evenOdd[outline] ? (winding[outline] & 1) != 0 : winding[outline] != 0;
     }
 
+    private void wind(int outline, boolean wound) {
+        int of = owner[outline];
+        if (of >= 0) {
+            ownIsWound[of] = wound;
+            update(of);
+        } else {
+            int clip = ~of;
+            woundParts[clip] += wound ? 1 : -1;
+            if (woundParts[clip] == (wound ? 1 : 0)) {
+                open(clip, wound);
+            }
+        }
+    }
+
+    private void open(int clip, boolean open) {
+        for (int k = clips.first(clip); k < clips.first(clip + 1); k++) {
+            int s = clips.shape(k);
+            closedClips[s] += open ? -1 : 1;
+            update(s);
+        }
+    }
+
     private void update(int s) {
-        boolean covers = covers(s);
+        boolean covers = ownIsWound[s] && closedClips[s] == 0;
         long bit = 1L << (s & 63);
         if (((bits[s >> 6] & bit) != 0) != covers) {
             bits[s >> 6] ^= bit;
             changed = true;
         }
-    }
-
-    private boolean covers(int s) {
-        if (!inside(place[s])) {
-            return false;
-        }
-        int[][] clips = drawing.clips()[tile.shapes()[s]];
-        for (int c = 0; clips != null && c < clips.length; c++) {
-            if (!anyInside(clips[c])) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean anyInside(int[] parts) {
-        for (int part : parts) {
-            int i = Arrays.binarySearch(tile.outlines(), part);
-            if (i >= 0 && inside(i)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** For each outline of the tile the shapes that depend on it. */
-    private int[] dependents() {
-        Ints outlines = new Ints(tile.shapes().length);
-        Ints shapes = new Ints(tile.shapes().length);
-        for (int s = 0; s < tile.shapes().length; s++) {
-            int shape = tile.shapes()[s];
-            place[s] = Arrays.binarySearch(tile.outlines(), drawing.ownOutline()[shape]);
-            outlines.add(place[s]);
-            shapes.add(s);
-            int[][] clips = drawing.clips()[shape];
-            for (int c = 0; clips != null && c < clips.length; c++) {
-                for (int part : clips[c]) {
-                    int i = Arrays.binarySearch(tile.outlines(), part);
-                    if (i >= 0) {
-                        outlines.add(i);
-                        shapes.add(s);
-                    }
-                }
-            }
-        }
-        for (int k = 0; k < outlines.size(); k++) {
-            firstDependent[outlines.get(k) + 1]++;
-        }
-        for (int i = 0; i < winding.length; i++) {
-            firstDependent[i + 1] += firstDependent[i];
-        }
-        int[] at = firstDependent.clone();
-        int[] result = new int[outlines.size()];
-        for (int k = 0; k < result.length; k++) {
-            result[at[outlines.get(k)]++] = shapes.get(k);
-        }
-        return result;
     }
 }

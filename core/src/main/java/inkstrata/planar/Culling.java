@@ -6,9 +6,15 @@ import java.util.Arrays;
  * Leaves out of a tile what nobody sees: shapes that are nowhere in it, shapes under a whole cover of their own colour, and
  * shapes under whole covers of as many colours as stacks are deep.
  *
- * <p>Exact, since the first m colours of a stack are settled by the m-th whole opaque cover and what lies above it; a shape
- * in the colour of an opaque cover above it adds no colour. The second rule is off where anything is translucent:
- * what shines through would change when a shape beneath it is left out.
+ * <p>Exact. Each paint is what a shape, or an outermost group, makes together with all that lies beneath it; so what lies
+ * above a whole opaque cover, and the cover itself, makes the same paints whatever lies under the cover. Hence:
+ * <ul>
+ *   <li>Whole opaque covers of m colours settle the first m paints with what lies above the lowest of them. The rest
+ *       adds nothing to a stack of m.
+ *   <li>An opaque shape under a whole cover of its own colour adds a paint that is there already, farther up. Leaving it out
+ *       changes no other paint if nothing between it and the lowest whole cover above it is translucent: the paints of what
+ *       is opaque are their own colours, and those of what lies above that cover do not depend on it.
+ * </ul>
  */
 final class Culling {
     private static final int NOWHERE = 0;
@@ -21,6 +27,8 @@ final class Culling {
     private final boolean[] evenOdd;
     private final int[] place;
     private final boolean[] coloursOver;
+    private final int[] clipState;
+    private final boolean[] clipNeeded;
 
     Culling(Drawing drawing, Paints paints, int depth) {
         this.drawing = drawing;
@@ -33,6 +41,8 @@ final class Culling {
         this.place = new int[evenOdd.length];
         Arrays.fill(place, -1);
         this.coloursOver = new boolean[paints.colourCount()];
+        this.clipState = new int[drawing.clipCount()];
+        this.clipNeeded = new boolean[drawing.clipCount()];
     }
 
     /** The same tile without what nobody sees. */
@@ -40,16 +50,21 @@ final class Culling {
         int n = tile.outlines().length;
         for (int i = 0; i < n; i++) {
             place[tile.outlines()[i]] = i;
+            int owner = drawing.owner()[tile.outlines()[i]];
+            if (owner < 0) {
+                clipState[~owner] = Math.max(clipState[~owner], outlineState(tile, i));
+            }
         }
         boolean[] needed = new boolean[n];
         Ints shapes = new Ints(tile.shapes().length);
         Ints colours = new Ints(8);
+        boolean shinesThrough = false;
         for (int s : tile.shapes()) {
             if (colours.size() >= depth) {
                 break;
             }
             int colour = paints.colourOf(s);
-            if (coloursOver[colour] && paints.allOpaque()) {
+            if (coloursOver[colour] && paints.isOpaque(s) && !shinesThrough) {
                 continue;
             }
             int state = state(tile, s);
@@ -57,63 +72,59 @@ final class Culling {
                 continue;
             }
             shapes.add(s);
-            need(tile, s, needed);
-            if (state == WHOLE && paints.isOpaque(s) && !coloursOver[colour]) {
-                coloursOver[colour] = true;
-                colours.add(colour);
+            needed[place[drawing.ownOutline()[s]]] = true;
+            for (int clip : drawing.clips()[s]) {
+                clipNeeded[clip] = true;
+            }
+            if (!paints.isOpaque(s)) {
+                shinesThrough = true;
+            } else if (state == WHOLE) {
+                shinesThrough = false;
+                if (!coloursOver[colour]) {
+                    coloursOver[colour] = true;
+                    colours.add(colour);
+                }
             }
         }
         for (int i = 0; i < colours.size(); i++) {
             coloursOver[colours.get(i)] = false;
         }
         for (int i = 0; i < n; i++) {
-            place[tile.outlines()[i]] = -1;
+            int outline = tile.outlines()[i];
+            place[outline] = -1;
+            int clip = ~drawing.owner()[outline];
+            if (clip >= 0 && clipNeeded[clip]) {
+                // Where a part lets everything through, the parts that end in the tile open or close nothing.
+                int state = outlineState(tile, i);
+                needed[i] = state != NOWHERE && state == clipState[clip];
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            int clip = ~drawing.owner()[tile.outlines()[i]];
+            if (clip >= 0) {
+                clipState[clip] = NOWHERE;
+                clipNeeded[clip] = false;
+            }
         }
         return keep(tile, needed, shapes.toArray());
     }
 
     private int state(Tile tile, int shape) {
-        int state = outlineState(tile, drawing.ownOutline()[shape]);
-        int[][] clips = drawing.clips()[shape];
-        for (int c = 0; clips != null && c < clips.length && state != NOWHERE; c++) {
-            state = Math.min(state, clipState(tile, clips[c]));
+        int i = place[drawing.ownOutline()[shape]];
+        int state = i < 0 ? NOWHERE : outlineState(tile, i);
+        for (int clip : drawing.clips()[shape]) {
+            state = Math.min(state, clipState[clip]);
         }
         return state;
     }
 
-    private int clipState(Tile tile, int[] parts) {
-        int state = NOWHERE;
-        for (int part : parts) {
-            state = Math.max(state, outlineState(tile, part));
-        }
-        return state;
-    }
-
-    private int outlineState(Tile tile, int outline) {
-        int i = place[outline];
-        if (i < 0) {
-            return NOWHERE;
-        }
+    private int outlineState(Tile tile, int i) {
         if (tile.start()[i + 1] > tile.start()[i]) {
             return IN_PART;
         }
         int winding = tile.winding()[i];
-        boolean inside = evenOdd[outline] ? (winding & 1) != 0 : winding != 0;
+        boolean inside = evenOdd[tile.outlines()[i]] ? (winding & 1) != 0 : winding != 0;
         return inside ? WHOLE : NOWHERE;
-    }
-
-    private void need(Tile tile, int shape, boolean[] needed) {
-        needed[place[drawing.ownOutline()[shape]]] = true;
-        int[][] clips = drawing.clips()[shape];
-        for (int c = 0; clips != null && c < clips.length; c++) {
-            boolean whole = clipState(tile, clips[c]) == WHOLE;
-            for (int part : clips[c]) {
-                int state = outlineState(tile, part);
-                if (state == WHOLE || (state == IN_PART && !whole)) {
-                    needed[place[part]] = true;
-                }
-            }
-        }
     }
 
     private static Tile keep(Tile tile, boolean[] needed, int[] shapes) {

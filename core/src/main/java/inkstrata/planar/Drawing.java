@@ -7,52 +7,74 @@ import inkstrata.artwork.FillRule;
 import inkstrata.artwork.FlatShape;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * An artwork as numbers: shapes with the topmost as 0, and the outlines they need, numbered in the order in which shapes
- * need them from the top.
+ * An artwork as numbers: shapes with the topmost as 0, the clips they share, and the outlines both need, numbered in the
+ * order in which shapes need them from the top.
  *
- * <p>A shape covers a place where its own outline is wound and, of each of its clips, at least one part is. Without clips shape
- * and outline numbers are the same.
+ * <p>A shape covers a place where its own outline is wound and, of each of its clips, at least one part is. An outline
+ * belongs to one shape or to one clip. Clips that let through all there is of a shape in the frame are left out.
  *
  * @param shapes topmost first
  * @param ownOutline for each shape its outline
- * @param clips for each shape its clips, each a list of outlines of which one must be wound; null for no clips
+ * @param clips for each shape the numbers of its clips, each once
+ * @param owner for each outline the shape it belongs to, or {@code ~clip} for a part of a clip
+ * @param clipCount clips are numbered from 0
  * @param areas of the outlines
  */
-record Drawing(List<FlatShape> shapes, int[] ownOutline, int[][][] clips, List<Area> areas) {
+record Drawing(List<FlatShape> shapes, int[] ownOutline, int[][] clips, int[] owner, int clipCount, List<Area> areas) {
+    private static final int[] NO_CLIPS = {};
+
     static Drawing of(Artwork artwork) {
         List<FlatShape> shapes = new ArrayList<>(artwork.shapes());
         Collections.reverse(shapes);
+        Extent frame = Extent.of(Box.of(artwork.frame()));
         int[] own = new int[shapes.size()];
-        int[][][] clips = new int[shapes.size()][][];
+        int[][] clips = new int[shapes.size()][];
+        Ints owner = new Ints(shapes.size());
         List<Area> areas = new ArrayList<>();
-        IdentityHashMap<Clip, int[]> numbered = new IdentityHashMap<>();
+        IdentityHashMap<Clip, Optional<Extent>> windows = new IdentityHashMap<>();
+        IdentityHashMap<Clip, Integer> numbers = new IdentityHashMap<>();
         for (int s = 0; s < own.length; s++) {
             FlatShape shape = shapes.get(s);
+            clips[s] = NO_CLIPS;
             if (!shape.clips().isEmpty()) {
+                Extent seen = Extent.of(shape.area().outline()).within(frame);
                 clips[s] = shape.clips().stream()
-                        .map(clip -> numbered.computeIfAbsent(clip, c -> number(c, areas)))
-                        .toArray(int[][]::new);
+                        .filter(clip -> !windows.computeIfAbsent(clip, Drawing::window)
+                                .filter(window -> window.holds(seen))
+                                .isPresent())
+                        .mapToInt(clip -> numbers.computeIfAbsent(clip, c -> number(c, numbers.size(), owner, areas)))
+                        .distinct()
+                        .toArray();
             }
             own[s] = areas.size();
+            owner.add(s);
             areas.add(shape.area());
         }
-        return new Drawing(shapes, own, clips, areas);
+        return new Drawing(shapes, own, clips, owner.toArray(), numbers.size(), areas);
     }
 
     boolean evenOdd(int outline) {
         return areas.get(outline).rule() == FillRule.EVENODD;
     }
 
-    private static int[] number(Clip clip, List<Area> areas) {
-        int[] parts = new int[clip.parts().size()];
-        for (int i = 0; i < parts.length; i++) {
-            parts[i] = areas.size();
-            areas.add(clip.parts().get(i));
+    /** The largest upright rectangle among a clip's parts. */
+    private static Optional<Extent> window(Clip clip) {
+        return clip.parts().stream()
+                .flatMap(part -> Extent.ofRectangle(part.outline()).stream())
+                .max(Comparator.comparingDouble(Extent::area));
+    }
+
+    private static int number(Clip clip, int number, Ints owner, List<Area> areas) {
+        for (Area part : clip.parts()) {
+            owner.add(~number);
+            areas.add(part);
         }
-        return parts;
+        return number;
     }
 }

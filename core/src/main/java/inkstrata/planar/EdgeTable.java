@@ -13,7 +13,7 @@ package inkstrata.planar;
  * @param to vertex at which each edge ends
  * @param left number of the stack on the side of positive cross products
  * @param right number of the stack on the other side
- * @param source segment each edge came from, -1 for the frame
+ * @param source segment of the topmost outline that runs along each edge; -1 on the frame
  */
 record EdgeTable(int[] x, int[] y, int[] from, int[] to, int[] left, int[] right, int[] source) {
     /** Stands for the stack beyond the frame. */

@@ -4,6 +4,7 @@ import inkstrata.artwork.CurveSink;
 import inkstrata.artwork.Outline;
 import inkstrata.measure.Grid;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Turns outlines into straight segments on the grid.
@@ -14,11 +15,22 @@ import java.util.Arrays;
  * rounded to the grid once.
  *
  * <p>What lies outside the surroundings of the frame is pressed onto their border, which leaves every winding number
- * within them as it was; so coordinates of any finite size will do.
+ * within them as it was. A line or curve too large for that is halved first (de Casteljau), again and again: a part beyond
+ * one side of the surroundings is pressed onto it as it is, and the parts that may be seen shrink until doubles have digits
+ * to spare. So coordinates of any finite size will do.
  */
 final class Flattener implements CurveSink {
-    /** A curve is never cut into more pieces than this; with 5 µm it takes a curve of some 100 km to get there. */
-    private static final int MOST_PIECES = 1 << 16;
+    /** A curve that needs more pieces than this is halved; in surroundings of 16 m, 5 µm takes some 2,500. */
+    private static final int MOST_PIECES = 1 << 12;
+
+    /** What reaches farther than this is halved, in steps (275 km): below, doubles are exact to {@link #FRACTION}. */
+    private static final double FAR = 0x1p40;
+
+    /** Larger coordinates count as this, in steps (10<sup>285</sup> mm), so that no sum of a few overflows. */
+    private static final double FARTHEST = 0x1p960;
+
+    /** More halvings than it takes from {@link #FARTHEST} to one step; no outline gets there. */
+    private static final int MOST_HALVINGS = 1_000;
 
     /** A power of two, far above the error of doubles on the largest sheet and far below what rounding to the grid leaves. */
     private static final double FRACTION = 1 / 4096.0;
@@ -26,6 +38,7 @@ final class Flattener implements CurveSink {
     private final Segments segments;
     private final double tolerance;
     private final Box around;
+    private final ContourWatch watch;
     private final double[] crossings = new double[4];
 
     private int outline;
@@ -47,13 +60,21 @@ final class Flattener implements CurveSink {
         // Rounding moves a point by at most half a diagonal of the grid.
         this.tolerance = Math.max(flatnessMm / Grid.STEP_MM - Math.sqrt(0.5), 0.25);
         this.around = frame.surroundings();
+        this.watch = new ContourWatch(segments, frame);
     }
 
     void add(Outline shape, int number) {
         outline = number;
         command = -1;
         shape.sendTo(this);
-        closeContour();
+        if (command >= 0) {
+            closeContour();
+        }
+    }
+
+    /** The contours added so far of which rounding has left nothing. */
+    List<Swallowed> swallowed(Drawing drawing) {
+        return watch.swallowed(drawing);
     }
 
     @Override
@@ -64,6 +85,7 @@ final class Flattener implements CurveSink {
         command++;
         startX = x = steps(toX);
         startY = y = steps(toY);
+        watch.begin(outline, x, y);
         gridX = pressed(x, around.left(), around.right());
         gridY = pressed(y, around.low(), around.high());
     }
@@ -71,24 +93,24 @@ final class Flattener implements CurveSink {
     @Override
     public void lineTo(double toX, double toY) {
         command++;
-        segmentTo(steps(toX), steps(toY), 0, 1);
+        line(steps(toX), steps(toY));
     }
 
     @Override
     public void quadTo(double x1, double y1, double toX, double toY) {
         command++;
-        double[] c = {x, y, steps(x1), steps(y1), steps(toX), steps(toY)};
-        double bend = Math.hypot(c[0] - 2 * c[2] + c[4], c[1] - 2 * c[3] + c[5]);
-        pieces(c, pieceCount(bend / 4));
+        curve(x, y, steps(x1), steps(y1), steps(toX), steps(toY));
     }
 
     @Override
     public void cubicTo(double x1, double y1, double x2, double y2, double toX, double toY) {
         command++;
-        double[] c = {x, y, steps(x1), steps(y1), steps(x2), steps(y2), steps(toX), steps(toY)};
-        double first = Math.hypot(c[0] - 2 * c[2] + c[4], c[1] - 2 * c[3] + c[5]);
-        double second = Math.hypot(c[2] - 2 * c[4] + c[6], c[3] - 2 * c[5] + c[7]);
-        pieces(c, pieceCount(0.75 * Math.max(first, second)));
+        curve(x, y, steps(x1), steps(y1), steps(x2), steps(y2), steps(toX), steps(toY));
+    }
+
+    private void curve(double... c) {
+        watch.add(c);
+        curve(c, 0, 1, MOST_HALVINGS);
     }
 
     /**
@@ -96,7 +118,7 @@ final class Flattener implements CurveSink {
      * gone, so that a drawing moved by whole steps gives the same segments, moved.
      */
     private static double steps(double millimetres) {
-        return fraction(millimetres * Grid.STEPS_PER_MM);
+        return fraction(Math.max(-FARTHEST, Math.min(FARTHEST, millimetres * Grid.STEPS_PER_MM)));
     }
 
     private static double fraction(double steps) {
@@ -107,28 +129,111 @@ final class Flattener implements CurveSink {
         int last = command;
         command++;
         if (x != startX || y != startY) {
-            segmentTo(startX, startY, 0, 1);
+            line(startX, startY);
         }
         command = last;
+        watch.end();
     }
 
-    private int pieceCount(double errorOfOne) {
-        return (int) Math.max(1, Math.min(MOST_PIECES, Math.ceil(Math.sqrt(errorOfOne / tolerance))));
+    private void line(double toX, double toY) {
+        watch.add(x, y, toX, toY);
+        if (isFar(x, y, toX, toY)) {
+            curve(new double[] {x, y, toX, toY}, 0, 1, MOST_HALVINGS);
+        } else {
+            segmentTo(toX, toY, 0, 1);
+        }
     }
 
-    private void pieces(double[] curve, int count) {
-        boolean backwards = isBackwards(curve);
-        double[] c = backwards ? reversed(curve) : curve;
-        for (int i = 1; i <= count; i++) {
-            double t0 = (i - 1) / (double) count;
-            double t1 = i / (double) count;
-            if (i == count) {
-                segmentTo(curve[curve.length - 2], curve[curve.length - 1], t0, 1);
-            } else {
-                double t = backwards ? (count - i) / (double) count : t1;
-                segmentTo(point(c, 0, t), point(c, 1, t), t0, t1);
+    /**
+     * Adds a curve or line that goes on from where we are.
+     *
+     * @param c its control points: 2, 3 or 4
+     * @param t0 the part of its command that it is
+     */
+    private void curve(double[] c, double t0, double t1, int halvings) {
+        if (isBeyondOneSide(c)) {
+            // On the way from end to end, pressed likewise, nothing within is wound around.
+            x = c[c.length - 2];
+            y = c[c.length - 1];
+            gridTo(x, y, t0, t1);
+            return;
+        }
+        double pieces = Math.max(1, Math.ceil(Math.sqrt(error(c) / tolerance)));
+        if ((pieces > MOST_PIECES || isFar(c)) && halvings > 0) {
+            double[][] halves = halves(c);
+            double middle = (t0 + t1) / 2;
+            curve(halves[0], t0, middle, halvings - 1);
+            curve(halves[1], middle, t1, halvings - 1);
+        } else {
+            pieces(c, (int) Math.min(MOST_PIECES, pieces), t0, t1);
+        }
+    }
+
+    /** How far a curve may leave its chord. */
+    private static double error(double[] c) {
+        return switch (c.length) {
+            case 4 -> 0;
+            case 6 -> bend(c, 0) / 4;
+            default -> 0.75 * Math.max(bend(c, 0), bend(c, 2));
+        };
+    }
+
+    private static double bend(double[] c, int at) {
+        return Math.hypot(c[at] - 2 * c[at + 2] + c[at + 4], c[at + 1] - 2 * c[at + 3] + c[at + 5]);
+    }
+
+    private boolean isBeyondOneSide(double[] c) {
+        boolean left = true;
+        boolean right = true;
+        boolean low = true;
+        boolean high = true;
+        for (int i = 0; i < c.length; i += 2) {
+            left &= c[i] <= around.left();
+            right &= c[i] >= around.right();
+            low &= c[i + 1] <= around.low();
+            high &= c[i + 1] >= around.high();
+        }
+        return left || right || low || high;
+    }
+
+    private static boolean isFar(double... coordinates) {
+        for (double v : coordinates) {
+            if (Math.abs(v) > FAR) {
+                return true;
             }
         }
+        return false;
+    }
+
+    /** Both halves of a curve, by de Casteljau; the same points whichever way it runs. */
+    private static double[][] halves(double[] c) {
+        double[] first = new double[c.length];
+        double[] second = new double[c.length];
+        double[] rest = c.clone();
+        for (int n = c.length; n > 0; n -= 2) {
+            int done = c.length - n;
+            first[done] = rest[0];
+            first[done + 1] = rest[1];
+            second[n - 2] = rest[n - 2];
+            second[n - 1] = rest[n - 1];
+            for (int i = 0; i < n - 2; i++) {
+                rest[i] = (rest[i] + rest[i + 2]) / 2;
+            }
+        }
+        return new double[][] {first, second};
+    }
+
+    private void pieces(double[] curve, int count, double t0, double t1) {
+        boolean backwards = isBackwards(curve);
+        double[] c = backwards ? reversed(curve) : curve;
+        double from = t0;
+        for (int i = 1; i < count; i++) {
+            double t = (backwards ? count - i : i) / (double) count;
+            double to = t0 + (t1 - t0) * i / count;
+            segmentTo(point(c, 0, t), point(c, 1, t), from, to);
+            from = to;
+        }
+        segmentTo(curve[curve.length - 2], curve[curve.length - 1], from, t1);
     }
 
     private static boolean isBackwards(double[] c) {
@@ -150,7 +255,7 @@ final class Flattener implements CurveSink {
         return r;
     }
 
-    /** De Casteljau on one axis. */
+    /** De Casteljau on one axis, for curves. */
     private static double point(double[] c, int axis, double t) {
         double a = c[axis];
         double b = c[axis + 2];

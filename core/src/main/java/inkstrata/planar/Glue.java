@@ -33,13 +33,24 @@ final class Glue {
      */
     record Glued(EdgeTable edges, List<PaintStack> stacks) {}
 
-    static Glued glue(List<MappedTile> tiles) {
+    /**
+     * Glues.
+     *
+     * @param tiles all tiles of the frame
+     * @param onLines pieces that lie on tile lines, as in {@link Tile}
+     */
+    static Glued glue(List<MappedTile> tiles, Iterable<int[]> onLines) {
         int expected = 64;
         for (MappedTile tile : tiles) {
             expected += tile.edges().length / MappedTile.STRIDE;
         }
         Glue glue = new Glue(expected);
         tiles.forEach(glue::add);
+        for (int[] p : onLines) {
+            for (int k = 0; k < p.length; k += Tile.STRIDE) {
+                glue.seams.addPiece(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+            }
+        }
         glue.seams.sendTo(glue::seamEdge);
         return glue.finish();
     }
@@ -78,12 +89,12 @@ final class Glue {
         return number[v];
     }
 
-    private void seamEdge(int x0, int y0, int x1, int y1, int leftStack, int rightStack) {
+    private void seamEdge(int x0, int y0, int x1, int y1, int leftStack, int rightStack, int segment) {
         from.add(vertices.number(x0, y0));
         to.add(vertices.number(x1, y1));
         left.add(leftStack);
         right.add(rightStack);
-        source.add(-1);
+        source.add(segment);
     }
 
     /** Numbers the stacks that are really there by their colours, so that the numbers do not depend on tiles. */

@@ -7,7 +7,7 @@ package inkstrata.planar;
  * @param x of its vertices
  * @param y of its vertices
  * @param edges five ints each: from, to, stack on the left (positive cross products), stack on the right, source segment
- * @param left vertices along the left side with the stack after each but the last: vertex, stack, vertex, …
+ * @param left along the left side vertex, stack inside and source segment (or -1) of each edge, and the last vertex
  * @param low likewise along the low side
  * @param right likewise along the right side
  * @param high likewise along the high side
@@ -17,6 +17,9 @@ record MappedTile(
         Box box, int[] x, int[] y, int[] edges, int[] left, int[] low, int[] right, int[] high, StackTable stacks) {
     /** Ints in one edge. */
     static final int STRIDE = 5;
+
+    /** Ints in one edge of a side. */
+    static final int SIDE_STRIDE = 3;
 
     /** Nodes a tile and labels its faces. */
     static MappedTile of(Tile tile, Drawing drawing, Stacker stacker) {
@@ -65,13 +68,15 @@ record MappedTile(
 
     /** Walking along a side, the tile is on the left of it or on the right. */
     private static int[] side(int[] vertices, boolean tileOnLeft, TileEdges edges, TileFaces faces, int[] stackOf) {
-        int[] result = new int[2 * vertices.length - 1];
+        int[] result = new int[SIDE_STRIDE * (vertices.length - 1) + 1];
         for (int k = 0; k < vertices.length; k++) {
-            result[2 * k] = vertices[k];
+            int at = SIDE_STRIDE * k;
+            result[at] = vertices[k];
             if (k + 1 < vertices.length) {
                 int edge = edges.between(vertices[k], vertices[k + 1]);
                 boolean forward = vertices[k] < vertices[k + 1];
-                result[2 * k + 1] = stackOf[faces.of(2 * edge + (forward == tileOnLeft ? 0 : 1))];
+                result[at + 1] = stackOf[faces.of(2 * edge + (forward == tileOnLeft ? 0 : 1))];
+                result[at + 2] = edges.source(edge);
             }
         }
         return result;

@@ -13,18 +13,31 @@ public final class PlanarMap {
     private final Segments segments;
     private final Frame frame;
     private final List<PaintStack> stacks;
+    private final List<Swallowed> swallowed;
     private final long[] doubledAreas;
 
     /** Takes the segments that the edges' sources name. */
     PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks) {
-        this(edges, segments, frame, stacks, doubledAreas(edges, stacks.size()));
+        this(edges, segments, frame, stacks, List.of());
     }
 
-    private PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, long[] doubledAreas) {
+    PlanarMap(
+            EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {
+        this(edges, segments, frame, stacks, swallowed, doubledAreas(edges, stacks.size()));
+    }
+
+    private PlanarMap(
+            EdgeTable edges,
+            Segments segments,
+            Frame frame,
+            List<PaintStack> stacks,
+            List<Swallowed> swallowed,
+            long[] doubledAreas) {
         this.edges = edges;
         this.segments = segments;
         this.frame = frame;
         this.stacks = List.copyOf(stacks);
+        this.swallowed = List.copyOf(swallowed);
         this.doubledAreas = doubledAreas;
     }
 
@@ -36,6 +49,11 @@ public final class PlanarMap {
     /** The distinct stacks; a stack's number is its position here. */
     public List<PaintStack> stacks() {
         return stacks;
+    }
+
+    /** The contours of which rounding to the grid left nothing, from the topmost shape down. */
+    public List<Swallowed> swallowed() {
+        return swallowed;
     }
 
     EdgeTable edges() {
@@ -102,7 +120,11 @@ public final class PlanarMap {
                 .map(stack -> new PaintStack(
                         stack.paints().stream().map(change).distinct().toList()))
                 .toList();
-        return new PlanarMap(edges, segments, frame, changed, doubledAreas);
+<<<<<<< HEAD
+        return new PlanarMap(edges, segments, frame, changed, swallowed, doubledAreas);
+=======
+        return new PlanarMap(edges, segments, frame, changed, swallowed, doubledAreas);
+>>>>>>> 8e8d1dc (Carry winding numbers past pieces bent onto a tile's corner; flatten curves of any size; cull under covers that something shines through above; count each clip once; name sources on tile lines and what rounding swallows)
     }
 
     private int[] kinds(List<StackSet> sets) {

@@ -25,7 +25,7 @@ public final class PlanarMapper {
     public static PlanarMap map(Artwork artwork, MapSettings settings) {
         Noded noded = noded(artwork, settings);
         EdgeTable edges = Straightening.of(noded.edges(), noded.segments());
-        return new PlanarMap(edges, noded.segments(), noded.frame(), noded.stacks());
+        return new PlanarMap(edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed());
     }
 
     /**
@@ -33,7 +33,8 @@ public final class PlanarMapper {
      *
      * @param segments that the edges' sources name
      */
-    record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks) {}
+    record Noded(
+            EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {}
 
     static Noded noded(Artwork artwork, MapSettings settings) {
         Drawing drawing = Drawing.of(artwork);
@@ -46,8 +47,9 @@ public final class PlanarMapper {
         Paints paints = new Paints(drawing.shapes());
         Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
-        Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()));
-        return new Noded(glued.edges(), segments, frame.frame(), glued.stacks());
+        Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()), shared.onLines());
+        return new Noded(
+                glued.edges(), segments, frame.frame(), glued.stacks(), flattener.swallowed(drawing));
     }
 
     private static List<MappedTile> mapTiles(TileWork work, int threads) {

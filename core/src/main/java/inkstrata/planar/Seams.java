@@ -15,7 +15,7 @@ import java.util.Map;
 final class Seams {
     /** Receives an edge between two points of a line. */
     interface EdgeSink {
-        void edge(int x0, int y0, int x1, int y1, int left, int right);
+        void edge(int x0, int y0, int x1, int y1, int left, int right, int source);
     }
 
     private final Map<Long, Seam> seams = new HashMap<>();
@@ -27,6 +27,7 @@ final class Seams {
         private final int at;
         private final Ints below = new Ints(32);
         private final Ints above = new Ints(32);
+        private final SeamSources sources = new SeamSources();
 
         Seam(boolean vertical, int at) {
             this.vertical = vertical;
@@ -46,6 +47,30 @@ final class Seams {
      * @param stackNumber for each stack of the tile its number in the map
      */
     void add(boolean vertical, int at, boolean tileAbove, int[] side, int[] along, int[] stackNumber) {
+        Seam seam = seam(vertical, at);
+        Ints list = tileAbove ? seam.above : seam.below;
+        for (int k = 0; k + 1 < side.length; k += MappedTile.SIDE_STRIDE) {
+            int from = along[side[k]];
+            int to = along[side[k + MappedTile.SIDE_STRIDE]];
+            list.add(from);
+            list.add(to);
+            list.add(stackNumber[side[k + 1]]);
+            if (side[k + 2] >= 0) {
+                seam.sources.add(from, to, side[k + 2]);
+            }
+        }
+    }
+
+    /** Adds a piece that lies on a line and so belongs to no tile; as in {@link Tile}. */
+    void addPiece(int ax, int ay, int bx, int by, int segment) {
+        if (ax == bx) {
+            seam(true, ax).sources.add(Math.min(ay, by), Math.max(ay, by), segment);
+        } else {
+            seam(false, ay).sources.add(Math.min(ax, bx), Math.max(ax, bx), segment);
+        }
+    }
+
+    private Seam seam(boolean vertical, int at) {
         long key = (long) at << 1 | (vertical ? 1 : 0);
         Seam seam = seams.get(key);
         if (seam == null) {
@@ -53,12 +78,7 @@ final class Seams {
             seams.put(key, seam);
             inOrder.add(seam);
         }
-        Ints list = tileAbove ? seam.above : seam.below;
-        for (int k = 1; k < side.length; k += 2) {
-            list.add(along[side[k - 1]]);
-            list.add(along[side[k + 1]]);
-            list.add(stackNumber[side[k]]);
-        }
+        return seam;
     }
 
     /** Hands over an edge wherever the two sides differ; beyond the canvas is {@link EdgeTable#OUTSIDE}. */
@@ -82,10 +102,18 @@ final class Seams {
             int aboveStack = aboveFrom == at ? above[a + 2] : EdgeTable.OUTSIDE;
             int end = Math.min(belowFrom == at ? below[b + 1] : belowFrom, aboveFrom == at ? above[a + 1] : aboveFrom);
             if (belowStack != aboveStack) {
-                if (seam.vertical) {
-                    sink.edge(seam.at, at, seam.at, end, belowStack, aboveStack);
+                boolean onFrame = belowStack == EdgeTable.OUTSIDE || aboveStack == EdgeTable.OUTSIDE;
+                SeamSources.Sink part = (from, to, source) -> {
+                    if (seam.vertical) {
+                        sink.edge(seam.at, from, seam.at, to, belowStack, aboveStack, source);
+                    } else {
+                        sink.edge(from, seam.at, to, seam.at, aboveStack, belowStack, source);
+                    }
+                };
+                if (onFrame) {
+                    part.part(at, end, -1);
                 } else {
-                    sink.edge(at, seam.at, end, seam.at, aboveStack, belowStack);
+                    seam.sources.split(at, end, part);
                 }
             }
             at = end;

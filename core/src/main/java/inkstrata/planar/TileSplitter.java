@@ -9,12 +9,14 @@ package inkstrata.planar;
  */
 final class TileSplitter {
     private final Segments segments;
+    private final Ints onLines = new Ints(16);
 
     private Tile tile;
     private boolean vertical;
     private int line;
     private Half below;
     private Half above;
+    private int cornerChange;
     private int windingChange;
 
     TileSplitter(Segments segments) {
@@ -26,23 +28,24 @@ final class TileSplitter {
         private final Box box;
         private final int[] start;
         private final Ints pieces;
+        private final Ints onLines;
 
-        Half(Box box, int outlines, int expected) {
+        Half(Box box, int outlines, int expected, Ints onLines) {
             this.box = box;
             this.start = new int[outlines + 1];
             this.pieces = new Ints(expected);
+            this.onLines = onLines;
         }
 
         void add(int ax, int ay, int bx, int by, int segment) {
-            if ((ax == bx && (ax == box.left() || ax == box.right()))
-                    || (ay == by && (ay == box.low() || ay == box.high()))) {
-                return;
-            }
-            pieces.add(ax);
-            pieces.add(ay);
-            pieces.add(bx);
-            pieces.add(by);
-            pieces.add(segment);
+            boolean onFrame = (ax == bx && (ax == box.left() || ax == box.right()))
+                    || (ay == by && (ay == box.low() || ay == box.high()));
+            Ints list = onFrame ? onLines : pieces;
+            list.add(ax);
+            list.add(ay);
+            list.add(bx);
+            list.add(by);
+            list.add(segment);
         }
     }
 
@@ -63,19 +66,23 @@ final class TileSplitter {
                         ? new Box(box.left(), box.low(), at, box.high())
                         : new Box(box.left(), box.low(), box.right(), at),
                 n,
-                expected);
+                expected,
+                onLines);
         above = new Half(
                 vertical
                         ? new Box(at, box.low(), box.right(), box.high())
                         : new Box(box.left(), at, box.right(), box.high()),
                 n,
-                expected);
+                expected,
+                onLines);
+        int[] windingBelow = new int[n];
         int[] windingAbove = new int[n];
         int[] p = whole.pieces();
         int axis = vertical ? 0 : 1;
         for (int i = 0; i < n; i++) {
             below.start[i] = below.pieces.size() / Tile.STRIDE;
             above.start[i] = above.pieces.size() / Tile.STRIDE;
+            cornerChange = 0;
             windingChange = 0;
             int end = whole.start()[i + 1] * Tile.STRIDE;
             for (int k = whole.start()[i] * Tile.STRIDE; k < end; k += Tile.STRIDE) {
@@ -89,19 +96,28 @@ final class TileSplitter {
                     cut(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4], ua < at);
                 }
             }
-            windingAbove[i] = whole.winding()[i] + windingChange;
+            windingBelow[i] = whole.winding()[i] + cornerChange;
+            windingAbove[i] = windingBelow[i] + windingChange;
         }
         below.start[n] = below.pieces.size() / Tile.STRIDE;
         above.start[n] = above.pieces.size() / Tile.STRIDE;
         return new Tile[] {
-            new Tile(below.box, whole.outlines(), below.start, whole.winding(), below.pieces.raw(), whole.shapes()),
+            new Tile(below.box, whole.outlines(), below.start, windingBelow, below.pieces.raw(), whole.shapes()),
             new Tile(above.box, whole.outlines(), above.start, windingAbove, above.pieces.raw(), whole.shapes()),
         };
+    }
+
+    /** The pieces dropped so far because they lie on a tile's frame, as in {@link Tile}. */
+    int[] onLines() {
+        return onLines.toArray();
     }
 
     private void cut(int ax, int ay, int bx, int by, int segment, boolean rising) {
         int cx = vertical ? line : segments.xAt(segment, line);
         int cy = vertical ? segments.yAt(segment, line) : line;
+        if (!vertical && cx == tile.box().left()) {
+            cornerChange += bentOntoLeftSide(ax, ay, bx, by);
+        }
         if (rising) {
             putBelow(ax, ay, cx, cy, segment);
             putAbove(cx, cy, bx, by, segment);
@@ -143,6 +159,18 @@ final class TileSplitter {
                 windingChange += bx > ax ? 1 : -1;
             }
         }
+    }
+
+    /**
+     * A piece that left the tile's own corner and is bent onto the left side by the cut passes the place of the corner's
+     * winding number, just inside that side.
+     */
+    private int bentOntoLeftSide(int ax, int ay, int bx, int by) {
+        Box box = tile.box();
+        if (ax == box.left() && ay == box.low()) {
+            return -1;
+        }
+        return bx == box.left() && by == box.low() ? 1 : 0;
     }
 
     private boolean leavesCorner(int ax, int ay, int bx, int by) {

@@ -2,6 +2,8 @@ package inkstrata.planar;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.RecursiveTask;
 
 /** Splits a tile until it is small and maps the parts, low and left halves first; other threads may take halves. */
@@ -22,16 +24,23 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
      * What all tiles of a map share.
      *
      * @param culling one for each thread, for its scratch space
+     * @param onLines collects the pieces that lie on tile lines, as in {@link Tile}, in any order
      */
     record Shared(
-            Drawing drawing, Segments segments, Paints paints, MapSettings settings, ThreadLocal<Culling> culling) {
+            Drawing drawing,
+            Segments segments,
+            Paints paints,
+            MapSettings settings,
+            ThreadLocal<Culling> culling,
+            Queue<int[]> onLines) {
         static Shared of(Drawing drawing, Segments segments, Paints paints, MapSettings settings) {
             return new Shared(
                     drawing,
                     segments,
                     paints,
                     settings,
-                    ThreadLocal.withInitial(() -> new Culling(drawing, paints, settings.depth())));
+                    ThreadLocal.withInitial(() -> new Culling(drawing, paints, settings.depth())),
+                    new ConcurrentLinkedQueue<>());
         }
     }
 
@@ -50,7 +59,9 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
         Box box = tile.box();
         boolean vertical = box.width() >= box.height();
         int at = vertical ? box.left() + box.width() / 2 : box.low() + box.height() / 2;
-        Tile[] halves = new TileSplitter(shared.segments()).split(tile, vertical, at);
+        TileSplitter splitter = new TileSplitter(shared.segments());
+        Tile[] halves = splitter.split(tile, vertical, at);
+        shared.onLines().add(splitter.onLines());
         Culling culling = shared.culling().get();
         TileWork low = half(culling.cull(halves[0]));
         TileWork high = half(culling.cull(halves[1]));

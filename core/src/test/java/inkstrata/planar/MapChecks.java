@@ -3,7 +3,7 @@ package inkstrata.planar;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import inkstrata.artwork.Artwork;
-import java.util.Arrays;
+import java.awt.geom.Line2D;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
@@ -99,36 +99,50 @@ final class MapChecks {
     /** At random points that no outline comes near, the map's stack is what plain winding counts on the input give. */
     static int stacksEqualWindingCounts(
             Artwork artwork, PlanarMap map, MapSettings settings, Random random, int points) {
-        Drawing drawing = Drawing.of(artwork);
         Box frame = Box.of(artwork.frame());
-        Segments segments = new Segments();
-        Flattener flattener = new Flattener(segments, settings.flatnessMm(), frame);
-        for (int o = 0; o < drawing.areas().size(); o++) {
-            flattener.add(drawing.areas().get(o).outline(), o);
-        }
+        PlainStacks plain = new PlainStacks(artwork, settings);
         int tried = 0;
         for (int i = 0; i < points; i++) {
             double x = frame.left() + random.nextDouble() * frame.width();
             double y = frame.low() + random.nextDouble() * frame.height();
-            if (nearAny(segments, x, y)) {
+            // A snapped outline lies within a unit of where it was, on each tile anew.
+            if (plain.isNearAnOutline(x, y, 2)) {
                 continue;
             }
             tried++;
             List<Paint> found = map.stacks().get(stackAt(map, x, y)).paints();
-            List<Paint> expected = expected(drawing, segments, settings, x, y);
-            assertThat(found).as("%s at %f, %f", artwork.name(), x, y).isEqualTo(expected);
+            assertThat(found).as("%s at %f, %f", artwork.name(), x, y).isEqualTo(plain.at(x, y));
         }
         return tried;
     }
 
-    /** A snapped outline lies within a unit of where it was, on each tile anew. */
-    private static boolean nearAny(Segments s, double x, double y) {
-        for (int i = 0; i < s.size(); i++) {
-            if (java.awt.geom.Line2D.ptSegDist(s.x0(i), s.y0(i), s.x1(i), s.y1(i), x, y) < 2) {
-                return true;
+    /** The flattened outlines, numbered as the mapper does it. */
+    static Segments segments(Artwork artwork, MapSettings settings) {
+        Drawing drawing = Drawing.of(artwork);
+        Segments segments = new Segments();
+        Flattener flattener = new Flattener(segments, settings.flatnessMm(), Box.of(artwork.frame()));
+        for (int o = 0; o < drawing.areas().size(); o++) {
+            flattener.add(drawing.areas().get(o).outline(), o);
+        }
+        return segments;
+    }
+
+    /** Every edge inside the frame names a segment that runs beside it: rounding and tile cuts move it by less than 1.5 steps. */
+    static void sourcesRunBesideTheirEdges(EdgeTable t, Segments segments, String name) {
+        for (int e = 0; e < t.from().length; e++) {
+            boolean onFrame = t.left()[e] == EdgeTable.OUTSIDE || t.right()[e] == EdgeTable.OUTSIDE;
+            int s = t.source()[e];
+            assertThat(s >= 0).as("%s: source of edge %s", name, text(t, e)).isEqualTo(!onFrame);
+            if (s >= 0) {
+                for (int v : new int[] {t.from()[e], t.to()[e]}) {
+                    double away = Line2D.ptSegDist(
+                            segments.x0(s), segments.y0(s), segments.x1(s), segments.y1(s), t.x()[v], t.y()[v]);
+                    assertThat(away)
+                            .as("%s: segment %d, source of edge %s", name, s, text(t, e))
+                            .isLessThan(1.5);
+                }
             }
         }
-        return false;
     }
 
     /** The stack on the near side of the nearest edge to the left; the bare one where there is none. */
@@ -151,43 +165,5 @@ final class MapChecks {
             }
         }
         return Math.max(0, stack);
-    }
-
-    private static List<Paint> expected(Drawing drawing, Segments s, MapSettings settings, double x, double y) {
-        int[] winding = new int[drawing.areas().size()];
-        for (int i = 0; i < s.size(); i++) {
-            if ((s.y0(i) <= y) != (s.y1(i) <= y)) {
-                double at = s.x0(i) + (y - s.y0(i)) / ((double) s.y1(i) - s.y0(i)) * ((double) s.x1(i) - s.x0(i));
-                if (at > x) {
-                    winding[s.outline(i)] += s.y1(i) > s.y0(i) ? 1 : -1;
-                }
-            }
-        }
-        int[] all = new int[drawing.shapes().size()];
-        Arrays.setAll(all, i -> i);
-        long[] covers = new long[(all.length + 63) / 64];
-        for (int i = 0; i < all.length; i++) {
-            boolean in = isInside(drawing, winding, drawing.ownOutline()[i]);
-            int[][] clips = drawing.clips()[i];
-            for (int c = 0; clips != null && c < clips.length; c++) {
-                boolean any = false;
-                for (int part : clips[c]) {
-                    any |= isInside(drawing, winding, part);
-                }
-                in &= any;
-            }
-            if (in) {
-                covers[i >> 6] |= 1L << (i & 63);
-            }
-        }
-        int[] colours =
-                Stacker.of(drawing, new Paints(drawing.shapes()), settings).stack(all, covers);
-        return Arrays.stream(colours)
-                .mapToObj(colour -> new Paint(inkstrata.colour.Rgb.of(colour)))
-                .toList();
-    }
-
-    private static boolean isInside(Drawing drawing, int[] winding, int outline) {
-        return drawing.areas().get(outline).rule().inside(winding[outline]);
     }
 }

@@ -18,16 +18,23 @@ final class PlainOutlines {
 
     /** The straight segments of an area, flattened as the shop does it: the one thing that is not done anew here. */
     static List<NodedSegmentString> segments(Area area, Frame frame, double flatnessMm) {
-        Segments segments = new Segments();
-        new Flattener(segments, flatnessMm, Box.of(frame)).add(area.outline(), 0);
         List<NodedSegmentString> strings = new ArrayList<>();
-        for (int i = 0; i < segments.size(); i++) {
-            Coordinate[] ends = {
-                new Coordinate(segments.x0(i), segments.y0(i)), new Coordinate(segments.x1(i), segments.y1(i))
-            };
+        for (int[] s : steps(area, frame, flatnessMm)) {
+            Coordinate[] ends = {new Coordinate(s[0], s[1]), new Coordinate(s[2], s[3])};
             strings.add(new NodedSegmentString(ends, area));
         }
         return strings;
+    }
+
+    /** The same as four numbers for each segment: x and y of both ends, in grid steps. */
+    static int[][] steps(Area area, Frame frame, double flatnessMm) {
+        Segments segments = new Segments();
+        new Flattener(segments, flatnessMm, Box.of(frame)).add(area.outline(), 0);
+        int[][] steps = new int[segments.size()][];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = new int[] {segments.x0(i), segments.y0(i), segments.x1(i), segments.y1(i)};
+        }
+        return steps;
     }
 
     /** Noded together by JTS with snap rounding; each string keeps the data it came with. */

@@ -2,9 +2,19 @@ package inkstrata.planar;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.artwork.Area;
 import inkstrata.artwork.Artwork;
+import inkstrata.artwork.FillRule;
+import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Outline;
+import inkstrata.artwork.Source;
+import inkstrata.colour.Rgb;
+import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
+import java.util.List;
 import java.util.Random;
 import java.util.function.LongFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class PlanarMapperTest {
@@ -25,23 +35,67 @@ class PlanarMapperTest {
         check(NastyDrawings::translucent);
     }
 
+    @Test
+    void drawingsAlongTileLinesAreMappedRight() {
+        int tried = 0;
+        for (long seed = 0; seed < 400; seed++) {
+            tried += check(LatticeDrawings.of(seed), seed);
+        }
+        assertThat(tried).isGreaterThan(4_000);
+    }
+
+    @Test
+    @Tag("long")
+    void veryManyDrawingsAlongTileLinesAreMappedRight() {
+        for (long seed = 400; seed < 100_000; seed++) {
+            check(LatticeDrawings.of(seed), seed);
+        }
+    }
+
+    /** A steep line from a tile's low left corner, which the cut that makes the tile bends onto its left side. */
+    @Test
+    void aPieceBentOntoTheLeftSideFromTheCornerPassesTheCornersWindingNumber() {
+        double[] steps = {1, 511, 0, 0, 0, 109, 2, 128, 2, 192};
+        Outline.Builder outline = Outline.builder();
+        outline.moveTo(steps[0] * Grid.STEP_MM, steps[1] * Grid.STEP_MM);
+        for (int i = 2; i < steps.length; i += 2) {
+            outline.lineTo(steps[i] * Grid.STEP_MM, steps[i + 1] * Grid.STEP_MM);
+        }
+        Frame frame = new Frame(0, 0, 3 * Grid.STEP_MM, 257 * Grid.STEP_MM);
+        FlatShape shape =
+                FlatShape.opaque(new Area(outline.build(), FillRule.EVENODD), new Rgb(0, 0, 0), Source.UNKNOWN);
+        PlanarMap map = PlanarMapper.map(
+                new Artwork("steep", frame, List.of(shape), List.of()),
+                MapSettings.DEFAULT.withTilePieces(1).withThreads(1));
+        for (int y = 3; y < 257; y += 10) {
+            assertThat(map.stacks().get(MapChecks.stackAt(map, 2.9, y)).isBare())
+                    .as("at y %d", y)
+                    .isTrue();
+        }
+    }
+
     private static void check(LongFunction<Artwork> drawings) {
         int tried = 0;
         for (long seed = 0; seed < SEEDS; seed++) {
-            Artwork artwork = drawings.apply(seed);
-            Random random = new Random(seed);
-            int tile = new int[] {8, 30, 500, 1_000_000}[random.nextInt(4)];
-            int depth = new int[] {1, 2, MapSettings.ALL}[random.nextInt(3)];
-            MapSettings settings =
-                    MapSettings.DEFAULT.withTilePieces(tile).withDepth(depth).withThreads(1 + random.nextInt(2));
-            PlanarMap map = PlanarMapper.map(artwork, settings);
-            String name = artwork.name() + ", tiles of " + tile + ", depth " + depth;
-            if (map.edges().from().length < 3000) {
-                MapChecks.edgesMeetOnlyAtVertices(map, name);
-            }
-            MapChecks.stacksAgreeAroundVertices(map, name);
-            tried += MapChecks.stacksEqualWindingCounts(artwork, map, settings, random, 60);
+            tried += check(drawings.apply(seed), seed);
         }
         assertThat(tried).isGreaterThan(10 * SEEDS);
+    }
+
+    /** How many places were compared. */
+    private static int check(Artwork artwork, long seed) {
+        Random random = new Random(seed);
+        int tile = new int[] {1, 8, 30, 500, 1_000_000}[random.nextInt(5)];
+        int depth = new int[] {1, 2, MapSettings.ALL}[random.nextInt(3)];
+        MapSettings settings =
+                MapSettings.DEFAULT.withTilePieces(tile).withDepth(depth).withThreads(1 + random.nextInt(2));
+        PlanarMap map = PlanarMapper.map(artwork, settings);
+        String name = artwork.name() + ", tiles of " + tile + ", depth " + depth;
+        if (map.edges().from().length < 3000) {
+            MapChecks.edgesMeetOnlyAtVertices(map, name);
+        }
+        MapChecks.stacksAgreeAroundVertices(map, name);
+        MapChecks.sourcesRunBesideTheirEdges(map.edges(), MapChecks.segments(artwork, settings), name);
+        return MapChecks.stacksEqualWindingCounts(artwork, map, settings, random, 60);
     }
 }
