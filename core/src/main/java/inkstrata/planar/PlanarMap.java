@@ -21,8 +21,7 @@ public final class PlanarMap {
         this(edges, segments, frame, stacks, List.of());
     }
 
-    PlanarMap(
-            EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {
+    PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {
         this(edges, segments, frame, stacks, swallowed, doubledAreas(edges, stacks.size()));
     }
 
@@ -120,11 +119,7 @@ public final class PlanarMap {
                 .map(stack -> new PaintStack(
                         stack.paints().stream().map(change).distinct().toList()))
                 .toList();
-<<<<<<< HEAD
         return new PlanarMap(edges, segments, frame, changed, swallowed, doubledAreas);
-=======
-        return new PlanarMap(edges, segments, frame, changed, swallowed, doubledAreas);
->>>>>>> 8e8d1dc (Carry winding numbers past pieces bent onto a tile's corner; flatten curves of any size; cull under covers that something shines through above; count each clip once; name sources on tile lines and what rounding swallows)
     }
 
     private int[] kinds(List<StackSet> sets) {

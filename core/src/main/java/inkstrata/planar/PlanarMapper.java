@@ -33,8 +33,7 @@ public final class PlanarMapper {
      *
      * @param segments that the edges' sources name
      */
-    record Noded(
-            EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {}
+    record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {}
 
     static Noded noded(Artwork artwork, MapSettings settings) {
         Drawing drawing = Drawing.of(artwork);
@@ -48,8 +47,7 @@ public final class PlanarMapper {
         Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
         Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()), shared.onLines());
-        return new Noded(
-                glued.edges(), segments, frame.frame(), glued.stacks(), flattener.swallowed(drawing));
+        return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattener.swallowed(drawing));
     }
 
     private static List<MappedTile> mapTiles(TileWork work, int threads) {
