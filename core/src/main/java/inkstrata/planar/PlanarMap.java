@@ -64,6 +64,11 @@ public final class PlanarMap {
         return segments;
     }
 
+    /** Which curve each edge follows. */
+    Sources sources() {
+        return new Sources(edges, segments);
+    }
+
     /** What all faces with that stack measure together, in square millimetres; the nearest {@code double} to the exact area. */
     public double areaMm2(int stack) {
         return Region.millimetres2(doubledAreas[stack]);
