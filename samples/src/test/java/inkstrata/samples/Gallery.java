@@ -24,12 +24,12 @@ import java.io.ByteArrayInputStream;
  */
 final class Gallery {
     /** Height of the picture in pixels without its edge. */
-    private static final int HEIGHT = 800;
+    private static final int HEIGHT = 616;
 
     private static final int GAP = 24;
 
     /** How much of the print the loupe shows, in millimetres, and where its middle lies in the picture. */
-    private static final double LOUPE_MM = 40;
+    private static final double LOUPE_MM = 16;
 
     private static final double LOUPE_ACROSS = 0.46;
     private static final double LOUPE_DOWN = 0.46;

@@ -31,7 +31,7 @@ class GalleryTest {
             ImageIO.write(today, "png", committed.toFile());
         }
         assertThat(meanDifference(ImageIO.read(committed.toFile()), today)).isLessThan(MEAN_DIFFERENCE);
-        assertThat(Files.size(committed)).as("a page should load fast").isLessThan(1_000_000);
+        assertThat(Files.size(committed)).as("a page should load fast").isLessThan(300_000);
     }
 
     /** Of all channels of all pixels, 0 to 255. */
