@@ -13,10 +13,10 @@ final class StackChains {
     private static final int MANY = -2;
 
     private final EdgeTable table;
-    /** For each vertex its edges if there are at most two; {@link #second} says if there are more. */
     private final int[] first;
-
+    /** For each vertex that chains pass the other of its two edges; else less than 0. */
     private final int[] second;
+
     private final boolean[] done;
     private int edge;
 
@@ -35,6 +35,11 @@ final class StackChains {
         for (int e = 0; e < table.from().length; e++) {
             note(table.from()[e], e);
             note(table.to()[e], e);
+        }
+        for (int v = 0; v < n; v++) {
+            if (second[v] >= 0 && !goesOn(v)) {
+                second[v] = MANY;
+            }
         }
         done = new boolean[table.from().length];
     }
@@ -128,11 +133,13 @@ final class StackChains {
     }
 
     private boolean passes(int vertex) {
+        return second[vertex] >= 0;
+    }
+
+    /** Whether the two edges of a vertex have the same stacks beside them. */
+    private boolean goesOn(int vertex) {
         int one = first[vertex];
         int other = second[vertex];
-        if (other < 0) {
-            return false;
-        }
         boolean sameWay = (table.to()[one] == vertex) == (table.from()[other] == vertex);
         return sameWay
                 ? table.left()[one] == table.left()[other] && table.right()[one] == table.right()[other]

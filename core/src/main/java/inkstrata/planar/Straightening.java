@@ -190,16 +190,21 @@ final class Straightening {
             while (!stays[next]) {
                 next++;
             }
-            Strip line = new Strip(x(before), y(before), x(next), y(next), 0, 0);
-            if (line.across(x(i), y(i)) == 0
-                    && line.along(x(i), y(i)) > 0
-                    && line.along(x(i), y(i)) < line.along(x(next), y(next))
-                    && !isOneCurve(follows[i - 1], follows[i])) {
+            if (isStraight(before, i, next) && !isOneCurve(follows[i - 1], follows[i])) {
                 stays[i] = false;
             } else {
                 before = i;
             }
         }
+    }
+
+    private boolean isStraight(int before, int at, int next) {
+        if (Predicates.cross(x(before), y(before), x(next), y(next), x(at), y(at)) != 0) {
+            return false;
+        }
+        Strip line = new Strip(x(before), y(before), x(next), y(next), 0, 0);
+        int along = line.along(x(at), y(at));
+        return along > 0 && along < line.along(x(next), y(next));
     }
 
     private boolean isOneCurve(int one, int other) {

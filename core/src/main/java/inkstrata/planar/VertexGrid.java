@@ -22,10 +22,10 @@ final class VertexGrid {
     VertexGrid(int[] x, int[] y) {
         this.x = x;
         this.y = y;
-        left = Arrays.stream(x).min().orElse(0);
-        low = Arrays.stream(y).min().orElse(0);
-        long width = (long) Arrays.stream(x).max().orElse(0) - left + 1;
-        long height = (long) Arrays.stream(y).max().orElse(0) - low + 1;
+        left = least(x);
+        low = least(y);
+        long width = (long) most(x) - left + 1;
+        long height = (long) most(y) - low + 1;
         int bits = 0;
         while (((width >> bits) + 1) * ((height >> bits) + 1) > x.length + 4L) {
             bits++;
@@ -36,6 +36,22 @@ final class VertexGrid {
         starts = new int[columns * rows + 1];
         listed = new int[x.length];
         fill();
+    }
+
+    private static int least(int[] values) {
+        int least = Integer.MAX_VALUE;
+        for (int value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    private static int most(int[] values) {
+        int most = Integer.MIN_VALUE;
+        for (int value : values) {
+            most = Math.max(most, value);
+        }
+        return most;
     }
 
     private void fill() {
