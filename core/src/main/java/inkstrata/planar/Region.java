@@ -128,7 +128,10 @@ public final class Region {
         return isEmpty() || other.isEmpty() ? this : RegionOverlay.difference(this, other);
     }
 
-    /** How much lies in one of the two alone, in square millimetres; 0 exactly if and only if they cover the same. */
+    /**
+     * How much lies in one of the two alone, in square millimetres; 0 if they cover the same, or if all that sets them apart
+     * is thinner than a grid step.
+     */
     public double differenceMm2(Region other) {
         return equals(other) ? 0 : minus(other).areaMm2() + other.minus(this).areaMm2();
     }
@@ -138,6 +141,7 @@ public final class Region {
      *
      * @param millimetres 0 or more; less than a grid step does nothing
      * @param corners arcs are followed to a grid step
+     * @throws IllegalArgumentException if the result would leave the grid
      * @throws IllegalStateException if the result fails its checks
      */
     public Region grown(double millimetres, Corners corners) {

@@ -1,5 +1,6 @@
 package inkstrata.planar;
 
+import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import java.util.Locale;
 import org.locationtech.jts.geom.Geometry;
@@ -23,8 +24,9 @@ final class RegionOffset {
         if (isNone(millimetres)) {
             return region;
         }
-        Region grown = offset(region, millimetres, corners);
         double reach = corners == Corners.MITRE ? Corners.MITRE_LIMIT : 1;
+        checkRoom(region, millimetres * reach);
+        Region grown = offset(region, millimetres, corners);
         check(region, grown, millimetres, region.areaMm2(), region.areaMm2() + strip(region, millimetres * reach));
         checkInside(region, grown, region, millimetres);
         return grown;
@@ -45,6 +47,21 @@ final class RegionOffset {
             throw new IllegalArgumentException("offset " + millimetres + " mm is outside 0 to 8388 mm");
         }
         return millimetres < Grid.STEP_MM;
+    }
+
+    private static void checkRoom(Region region, double reach) {
+        Frame bounds = region.bounds().orElseThrow();
+        double least = Math.min(bounds.x(), bounds.y()) - reach;
+        double most = Math.max(bounds.right(), bounds.bottom()) + reach;
+        double end = (Grid.LIMIT - 2) * Grid.STEP_MM;
+        if (least < -end || most > end) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "a region from %.2f to %.2f mm cannot grow by %.2f mm: the grid ends at 8388 mm",
+                    least + reach,
+                    most - reach,
+                    reach));
+        }
     }
 
     private static Region offset(Region region, double millimetres, Corners corners) {

@@ -201,6 +201,52 @@ class RegionTest {
     }
 
     @Test
+    void whatWouldLeaveTheGridCannotGrow() {
+        double end = Grid.millimetres(Grid.LIMIT - 1);
+        Region corner = RegionExample.of(polygon(rectangle(end - 20, -end, 20, 20)));
+        assertThatThrownBy(() -> corner.grown(1, Corners.ROUND))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("grid ends at 8388 mm");
+        assertThat(corner.shrunk(1).areaMm2()).isCloseTo(18 * 18, within(1e-9));
+    }
+
+    @Test
+    void everyGridPointOfAnOutlineIsCovered() {
+        int far = 30_000_001;
+        Region thin = RegionExample.of(polygon(ring(0, 0, far, 0, far, 1, 0, 1)));
+        Random random = new Random(SEED);
+        for (int i = 0; i < 1_000; i++) {
+            double x = Grid.millimetres(random.nextInt(far));
+            assertThat(thin.covers(new Place(x, Grid.millimetres(1)))).isTrue();
+        }
+        Region upright = RegionExample.of(polygon(ring(far - 1, 0, far, 0, far, 1, far - 1, 1)));
+        assertThat(upright.covers(new Place(Grid.millimetres(far), 0))).isTrue();
+        assertThat(upright.covers(new Place(Grid.millimetres(far) + 0.001 * Grid.STEP_MM, 0)))
+                .isFalse();
+    }
+
+    @Test
+    void aRingOfHolesThatTouchPartsAPolygonInTwo() {
+        // Four holes around (2, 2) that touch in corners: what lies between them is another interior.
+        int[] cells = new int[25];
+        for (int hole : new int[] {7, 11, 13, 17}) {
+            cells[hole] = 1;
+        }
+        Region around = Chequers.of(5, 400, cells).map(2, new Random(SEED)).dissolve(StackSet.of(0));
+        assertThat(around.polygons()).hasSize(2);
+        Region holes = RegionExample.of(
+                polygon(ring(800, 400, 1200, 400, 1200, 800, 800, 800)),
+                polygon(ring(400, 800, 800, 800, 800, 1200, 400, 1200)),
+                polygon(ring(1200, 800, 1600, 800, 1600, 1200, 1200, 1200)),
+                polygon(ring(800, 1200, 1200, 1200, 1200, 1600, 800, 1600)));
+        Region sheet = RegionExample.of(polygon(ring(0, 0, 2000, 0, 2000, 2000, 0, 2000)));
+        assertThat(sheet.minus(holes).differenceMm2(around)).isZero();
+        assertThat(sheet.minus(holes).polygons()).hasSize(2);
+        assertThat(holes.union(around).differenceMm2(sheet)).isZero();
+        assertThat(holes.distanceMm(around)).isZero();
+    }
+
+    @Test
     void movingByStepsIsExact() {
         Region moved = FRAME.movedBy(3, -5);
         assertThat(moved.movedBy(-3, 5)).isEqualTo(FRAME);
