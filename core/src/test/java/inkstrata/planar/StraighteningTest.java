@@ -14,6 +14,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class StraighteningTest {
+    /** Larger maps are not tried pair by pair. */
+    private static final int MOST_EDGES = 1_500;
+
     @Test
     void aBendThatRoundingLeftGoes() {
         assertThat(vertices(straightened("0,0 50,1 100,1", "0,0 100,40 100,1")))
@@ -102,18 +105,23 @@ class StraighteningTest {
     @Test
     void facesAndTheirNeighboursStayAsTheyWere() {
         int removed = 0;
-        for (long seed = 0; seed < 400; seed++) {
+        int small = 0;
+        for (long seed = 0; seed < 200; seed++) {
             Artwork artwork = seed % 2 == 0 ? NastyDrawings.opaque(seed) : NastyDrawings.translucent(seed);
             int tile = new int[] {8, 30, 500}[(int) (seed % 3)];
             PlanarMapper.Noded map = PlanarMapper.noded(artwork, MapSettings.DEFAULT.withTilePieces(tile));
             EdgeTable before = map.edges();
             EdgeTable after = Straightening.of(before, map.segments());
             assertThat(faces(after)).as(artwork.name()).isEqualTo(faces(before));
-            drift(before, after, artwork.name());
+            if (before.from().length < MOST_EDGES) {
+                drift(before, after, artwork.name());
+                small++;
+            }
             fromSource(after, map.segments(), artwork.name());
             removed += before.x().length - after.x().length;
         }
-        assertThat(removed).isGreaterThan(10_000);
+        assertThat(removed).isGreaterThan(5_000);
+        assertThat(small).isGreaterThan(100);
     }
 
     /** How many cycles of each orientation each stack has: contours and islands. */
@@ -181,10 +189,12 @@ class StraighteningTest {
                 continue;
             }
             for (int v : new int[] {t.from()[e], t.to()[e]}) {
-                assertThat(Line2D.ptSegDist(
-                                segments.x0(s), segments.y0(s), segments.x1(s), segments.y1(s), t.x()[v], t.y()[v]))
-                        .as("%s: %d,%d from its segment", name, t.x()[v], t.y()[v])
-                        .isLessThanOrEqualTo(Math.sqrt(5) / 2);
+                double distance = Line2D.ptSegDist(
+                        segments.x0(s), segments.y0(s), segments.x1(s), segments.y1(s), t.x()[v], t.y()[v]);
+                if (distance > Math.sqrt(5) / 2) {
+                    throw new AssertionError(
+                            name + ": " + t.x()[v] + "," + t.y()[v] + " is " + distance + " from its segment");
+                }
             }
         }
     }
