@@ -69,7 +69,8 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         PrintPlan plan = plan(table, job);
         List<Region> printed =
                 plan.pulls().stream().map(pull -> map.dissolve(pull.prints())).toList();
-        Separation separation = new Separation(placed, map, table, plan, printed, palette.notes());
+        Separation separation =
+                new Separation(placed, map, table, plan, printed, palette.notes()).withNotes(SwallowedNotes.of(map));
         for (Shaper shaper : plugins.shapers()) {
             steps.accept(shaper.id() + " at work");
             separation = shaper.shape(separation, job);

@@ -8,6 +8,7 @@ import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.shop.Separator;
+import inkstrata.shop.SwallowedNotes;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,11 +58,13 @@ final class ReadVerb implements Callable<Integer> {
             PlanarMap map =
                     PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));
             Map<Rgb, Double> visible = Separator.visible(map);
+            List<Note> notes = Stream.concat(artwork.notes().stream(), SwallowedNotes.of(map).stream())
+                    .toList();
             if (inkstrata.json()) {
-                out.println(Json.of(json(artwork, visible)));
+                out.println(Json.of(json(artwork, visible, notes)));
             } else {
                 lines(artwork, visible).forEach(out::println);
-                for (Note note : artwork.notes()) {
+                for (Note note : notes) {
                     out.println(Notices.line(artwork.name(), note));
                 }
             }
@@ -91,7 +95,7 @@ final class ReadVerb implements Callable<Integer> {
         return lines;
     }
 
-    private static Map<String, Object> json(Artwork artwork, Map<Rgb, Double> visible) {
+    private static Map<String, Object> json(Artwork artwork, Map<Rgb, Double> visible, List<Note> notes) {
         Map<String, Object> result = new LinkedHashMap<>();
         result.put("widthMm", Json.decimal(artwork.frame().width(), 5));
         result.put("heightMm", Json.decimal(artwork.frame().height(), 5));
@@ -106,7 +110,7 @@ final class ReadVerb implements Callable<Integer> {
                             return colour;
                         })
                         .toList());
-        result.put("notes", Notices.json(artwork.notes()));
+        result.put("notes", Notices.json(notes));
         return result;
     }
 

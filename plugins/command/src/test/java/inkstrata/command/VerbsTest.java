@@ -89,6 +89,26 @@ class VerbsTest {
     }
 
     @Test
+    void whatTheGridSwallowsIsToldWithPlaceAndSize() throws IOException {
+        Path dust = write(
+                folder.resolve("dust.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>\n"
+                        + "<rect id='speck' x='3' y='4' width='0.0001' height='0.0001'/></svg>");
+        String note = "info: dust.svg:2 <rect id=\"speck\">: An outline of 0.00010 x 0.00010 mm at %s mm on the sheet"
+                + " is too narrow for the grid of 0.00025 mm and prints nothing.";
+        assertThat(say("read", dust).isDone().out().lines()).contains(note.formatted("3.000, 4.000"));
+        assertThat(say("plan", dust).isDone().out().lines()).contains(note.formatted("28.000, 29.000"));
+        Path sand = write(
+                folder.resolve("sand.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>"
+                        + "<rect x='3' y='4' width='0.0001' height='0.0001'/>".repeat(13) + "</svg>");
+        assertThat(say("read", sand).isDone().out().lines())
+                .hasSize(12)
+                .last()
+                .isEqualTo("info: 3 more outlines are too narrow for the grid of 0.00025 mm and print nothing.");
+    }
+
+    @Test
     void planListsPullsLightToDarkWithReasons() {
         AtTheCounter plan = say("plan", boats).isDone();
         List<String> lines = plan.out().lines().toList();
