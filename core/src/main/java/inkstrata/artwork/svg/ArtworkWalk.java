@@ -8,6 +8,7 @@ import inkstrata.measure.Frame;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.bridge.SVGUtilities;
@@ -106,11 +107,28 @@ final class ArtworkWalk {
                 }
             }
         } catch (Refusals.LeftOut leftOut) {
-            canvas.takeBack(before);
-            if (whole) {
-                throw leftOut;
-            }
+            leaveOut(leftOut, before);
+        } catch (Reach.Exceeded far) {
+            leaveOut(tooFar(source), before);
         }
+    }
+
+    private void leaveOut(RuntimeException refusal, int before) {
+        if (whole || !(refusal instanceof Refusals.LeftOut)) {
+            throw refusal;
+        }
+        canvas.takeBack(before);
+    }
+
+    private RuntimeException tooFar(Source source) {
+        return reading.refusals()
+                .refuse(
+                        source,
+                        String.format(
+                                Locale.ROOT,
+                                "it or its clip reaches more than %.0f km from the sheet.",
+                                Reach.KILOMETRES),
+                        "Mend its numbers and transforms, or take it out.");
     }
 
     private boolean applies(Element element) {

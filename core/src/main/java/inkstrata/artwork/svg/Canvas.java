@@ -20,11 +20,9 @@ final class Canvas {
 
     private final List<FlatShape> shapes = new ArrayList<>();
     private final ClipBoxes boxes;
-    private final Notes notes;
 
-    Canvas(ClipBoxes boxes, Notes notes) {
+    Canvas(ClipBoxes boxes) {
         this.boxes = boxes;
-        this.notes = notes;
     }
 
     List<FlatShape> shapes() {
@@ -42,13 +40,7 @@ final class Canvas {
 
     /** Adds a shape given in the scene's user units, unless its clips hide it; clips that hide nothing of it are dropped. */
     void add(Shape shape, FillRule rule, FlatPaint paint, Scene scene, Source source) {
-        Outline outline;
-        try {
-            outline = Outlines.of(shape, scene.toMm());
-        } catch (IllegalArgumentException notFinite) {
-            notes.warning(source, "left out: its coordinates are too large to be drawn");
-            return;
-        }
+        Outline outline = Outlines.of(shape, scene.toMm());
         Rectangle2D.Double box = Outlines.box(outline);
         if (box == null || box.width == 0 || box.height == 0) {
             return;

@@ -10,12 +10,15 @@ import java.util.Optional;
 
 /** Between Java's shapes in user units and outlines in millimetres. */
 final class Outlines {
+    /** Coordinates of each kind of segment, by Java's numbers for them: move, line, quadratic, cubic, close. */
+    static final int[] NUMBERS = {2, 2, 4, 6, 0};
+
     private Outlines() {}
 
     /**
      * Contours of one point only are dropped: they cover nothing.
      *
-     * @throws IllegalArgumentException if a coordinate is not finite
+     * @throws Reach.Exceeded if a point lies too far away
      */
     static Outline of(Shape shape, AffineTransform toMm) {
         Outline.Builder outline = Outline.builder();
@@ -25,6 +28,9 @@ final class Outlines {
         boolean pending = true;
         for (PathIterator at = shape.getPathIterator(toMm); !at.isDone(); at.next()) {
             int segment = at.currentSegment(c);
+            for (int i = 0; i < NUMBERS[segment]; i++) {
+                Reach.checked(c[i]);
+            }
             if (segment == PathIterator.SEG_MOVETO) {
                 startX = c[0];
                 startY = c[1];

@@ -97,7 +97,7 @@ final class Reading {
     }
 
     Canvas newCanvas() {
-        return new Canvas(clipBoxes, notes);
+        return new Canvas(clipBoxes);
     }
 
     TranslucentGroup openGroup(double opacity, Optional<TranslucentGroup> outer) {

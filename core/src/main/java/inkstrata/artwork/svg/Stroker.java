@@ -28,8 +28,10 @@ final class Stroker {
      * @param local the path, in any unit
      * @param style of a width more than 0, in the path's unit
      * @param unitMm one unit of the path in millimetres on the sheet
+     * @throws Reach.Exceeded if the path or its stroke reaches too far
      */
     static Path2D.Double outline(Path2D.Double local, StrokeStyle style, double unitMm) {
+        check(local, style, unitMm);
         double scale = unitMm * 1000;
         StrokeStyle large = style.scaled(scale);
         boolean mitred = style.join() == BasicStroke.JOIN_MITER;
@@ -48,6 +50,23 @@ final class Stroker {
         outline.transform(AffineTransform.getScaleInstance(1 / scale, 1 / scale));
         outline.setWindingRule(Path2D.WIND_NON_ZERO);
         return outline;
+    }
+
+    private static void check(Path2D.Double path, StrokeStyle style, double unitMm) {
+        Reach.checked(style.width() * unitMm);
+        Reach.checked(style.dashOffset() * unitMm);
+        for (double dash : style.dashes()) {
+            Reach.checked(dash * unitMm);
+        }
+        double[] c = new double[6];
+        for (PathIterator i = path.getPathIterator(AffineTransform.getScaleInstance(unitMm, unitMm));
+                !i.isDone();
+                i.next()) {
+            int segment = i.currentSegment(c);
+            for (int k = 0; k < Outlines.NUMBERS[segment]; k++) {
+                Reach.checked(c[k]);
+            }
+        }
     }
 
     /** Dashes and gaps in turn, an odd list twice; null for a solid line. */

@@ -94,6 +94,9 @@ final class Transforms {
             case "rad" -> Math.toDegrees(number);
             case "turn" -> number * 360;
             default -> {
+                if (position == 0 && (function.startsWith("rotate") || function.startsWith("skew"))) {
+                    throw new NumberScanner.Mistake("'" + unit + "' is no unit of angles");
+                }
                 boolean down = position == 1 || function.equals("translatey");
                 double side =
                         down ? lengths.viewport().height() : lengths.viewport().width();

@@ -6,6 +6,7 @@ import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.measure.LengthUnit;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -22,7 +23,8 @@ import org.w3c.dom.Element;
 final class TrueSize {
     private static final Pattern LENGTH =
             Pattern.compile("\\s*([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*([A-Za-z]+|%)?\\s*");
-    private static final double FONT_SIZE_PX = 16;
+    /** In px, at the font size that a browser starts with. */
+    private static final Map<String, Double> FONT_UNITS = Map.of("em", 16.0, "rem", 16.0, "ex", 8.0, "ch", 8.0);
 
     private final String fileName;
     private final Element root;
@@ -126,16 +128,16 @@ final class TrueSize {
             notes.warning(source, name + " '" + text + "' has a unit that is not known here and was left out");
             return OptionalDouble.empty();
         }
+        if (FONT_UNITS.containsKey(unit)) {
+            // So that whoever reads it later, when the root element has its font size, comes to the same.
+            root.setAttributeNS(null, name, Double.toString(number * FONT_UNITS.get(unit)));
+            notes.info(source, name + " '" + text + "' was read with a font size of 16 px");
+        }
         return OptionalDouble.of(number * millimetres.getAsDouble());
     }
 
     private OptionalDouble millimetres(String unit) {
-        double pixels = switch (unit) {
-            case "px" -> 1;
-            case "em", "rem" -> FONT_SIZE_PX;
-            case "ex", "ch" -> FONT_SIZE_PX / 2;
-            default -> 0;
-        };
+        double pixels = unit.equals("px") ? 1 : FONT_UNITS.getOrDefault(unit, 0.0);
         if (pixels > 0) {
             inUserUnits = true;
             return OptionalDouble.of(pixels * userUnit());

@@ -171,6 +171,9 @@ final class ValueMending {
     private static String oldNumbers(String value) {
         return NEW_NUMBER.matcher(value).replaceAll(found -> {
             String number = found.group(1);
+            if (Double.isInfinite(Double.parseDouble(number))) {
+                return found.group();
+            }
             return switch (found.group(2).toLowerCase(Locale.ROOT)) {
                 case "rem" -> plainNumber(Double.parseDouble(number) * 16) + "px";
                 case "q" -> plainNumber(Double.parseDouble(number) / 4) + "mm";

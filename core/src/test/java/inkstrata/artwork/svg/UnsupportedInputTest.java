@@ -102,6 +102,9 @@ class UnsupportedInputTest {
         all.put(
                 "dashes too short to print by the hundred thousand",
                 svg("<path d='M0 0h9' stroke='red' fill='none'" + " stroke-dasharray='1e-7'/>"));
+        all.put(
+                "shape or clip that reaches more than 10 km from the sheet",
+                svg("<path d='M0 0h9v9z' transform='scale(1e30)'/>"));
         all.put("joins `arcs` and `miter-clip`", svg(RECT + "stroke='red' stroke-linejoin='arcs'/>"));
         all.put("no namespace (`xmlns`)", "<svg width='10mm' height='10mm'>" + RECT + "/></svg>");
         all.put("no size", "<svg xmlns='http://www.w3.org/2000/svg'>" + RECT + "/></svg>");
