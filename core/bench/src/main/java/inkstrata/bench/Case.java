@@ -11,10 +11,13 @@ import java.util.List;
 
 /** Sets of drawings by name; a set is mapped as a whole. */
 final class Case {
-    /** The twenty flags with most numbers in their path data in flag-icons 7.5.0 (MIT). */
+    /**
+     * Of the flags of flag-icons 7.5.0 (MIT) in 4 by 3 without gradients or translucent paint, the twenty with most vertices once flattened to
+     * 5 µm.
+     */
     private static final List<String> LARGEST_FLAGS = List.of(
-            "rs", "sh-ac", "mx", "bo", "es", "sv", "me", "do", "bz", "je", "hr", "sh-hl", "as", "tm", "sh-ta", "ad",
-            "gt", "gs", "fj", "fk");
+            "sv", "bo", "rs", "es", "bt", "va", "ky", "af", "mp", "ec", "arab", "lk", "ht", "fj", "bm", "ad", "je",
+            "sm", "pn", "pt");
 
     private Case() {}
 

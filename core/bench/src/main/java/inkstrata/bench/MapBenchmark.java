@@ -14,7 +14,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.infra.Blackhole;
 
-/** Our map and the regions of all colours that show; drawings are made before the clock starts. */
+/** Our map, whole stacks on one thread, and the regions of all colours that show; drawings are made before the clock starts. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -22,10 +22,6 @@ public class MapBenchmark {
     /** The drawings. */
     @Param({"blobs-8000"})
     public String drawing;
-
-    /** How many paints of each stack are asked for; 0 for all. */
-    @Param({"0"})
-    public int depth;
 
     private List<Artwork> artworks;
 
@@ -36,7 +32,7 @@ public class MapBenchmark {
 
     @Benchmark
     public void map(Blackhole hole) {
-        MapSettings settings = MapSettings.DEFAULT.withDepth(depth == 0 ? MapSettings.ALL : depth);
+        MapSettings settings = MapSettings.DEFAULT.withThreads(1);
         for (Artwork artwork : artworks) {
             hole.consume(Visible.regions(artwork, settings));
         }

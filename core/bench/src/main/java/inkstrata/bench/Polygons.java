@@ -5,17 +5,19 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.CurveSink;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.FlatShape;
+import inkstrata.measure.Frame;
 import inkstrata.measure.Tolerance;
-import java.awt.Shape;
 import java.awt.geom.Path2D;
-import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.awt.ShapeReader;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -37,31 +39,79 @@ final class Polygons {
                 }
                 polygon = OverlayNGRobust.overlay(polygon, window, OverlayNG.INTERSECTION);
             }
-            polygons.add(polygon);
+            polygons.add(FACTORY.createMultiPolygon(parts(polygon).toArray(new Polygon[0])));
         }
         return polygons;
     }
 
+    static Geometry canvas(Artwork artwork) {
+        Frame frame = artwork.frame();
+        return FACTORY.toGeometry(new Envelope(frame.x(), frame.right(), frame.y(), frame.bottom()));
+    }
+
+    /** What of a part lies on the canvas. */
+    static Geometry within(Geometry canvas, Geometry part) {
+        return canvas.getEnvelopeInternal().covers(part.getEnvelopeInternal())
+                ? part
+                : OverlayNGRobust.overlay(canvas, part, OverlayNG.INTERSECTION);
+    }
+
+    /** Java2D settles the fill rule; what is left are shells that run one way and holes that run the other. */
     private static Geometry polygon(Area area) {
         Path2D.Double path =
                 new Path2D.Double(area.rule() == FillRule.NONZERO ? Path2D.WIND_NON_ZERO : Path2D.WIND_EVEN_ODD);
         area.outline().sendTo(new Java2dSink(path));
-        List<Geometry> rings = new ArrayList<>();
-        for (Object ring : ShapeReader.toCoordinates(flat(path))) {
+        Path2D.Double flat = new Path2D.Double(path.getWindingRule());
+        flat.append(path.getPathIterator(null, Tolerance.FLATNESS_MM), false);
+        List<Coordinate[]> shells = new ArrayList<>();
+        List<Coordinate[]> holes = new ArrayList<>();
+        for (Object ring : ShapeReader.toCoordinates(new java.awt.geom.Area(flat).getPathIterator(null))) {
             Coordinate[] coordinates = closed((Coordinate[]) ring);
             if (coordinates.length >= 4) {
-                rings.add(GeometryFixer.fix(FACTORY.createPolygon(coordinates)));
+                (Orientation.isCCWArea(coordinates) ? shells : holes).add(coordinates);
             }
         }
-        Geometry whole = FACTORY.createPolygon();
-        for (Geometry ring : rings) {
-            whole = OverlayNGRobust.overlay(whole, ring, OverlayNG.SYMDIFFERENCE);
-        }
-        return whole;
+        return largest(shells) >= largest(holes) ? cutOut(shells, holes) : cutOut(holes, shells);
     }
 
-    private static PathIterator flat(Shape path) {
-        return path.getPathIterator(null, Tolerance.FLATNESS_MM);
+    /** The largest ring is a shell, and all shells run the same way. */
+    private static double largest(List<Coordinate[]> rings) {
+        return rings.stream()
+                .mapToDouble(ring -> org.locationtech.jts.algorithm.Area.ofRing(ring))
+                .max()
+                .orElse(0);
+    }
+
+    private static Geometry cutOut(List<Coordinate[]> shells, List<Coordinate[]> holes) {
+        List<Geometry> cuts = holes.stream().map(Polygons::filled).toList();
+        List<Polygon> polygons = new ArrayList<>();
+        for (Coordinate[] ring : shells) {
+            Geometry shell = filled(ring);
+            List<Geometry> within = cuts.stream()
+                    .filter(cut -> shell.getEnvelopeInternal().covers(cut.getEnvelopeInternal()))
+                    .filter(cut -> cut.getArea() < shell.getArea())
+                    .toList();
+            Geometry rest = within.isEmpty()
+                    ? shell
+                    : OverlayNGRobust.overlay(shell, OverlayNGRobust.union(within), OverlayNG.DIFFERENCE);
+            polygons.addAll(parts(rest));
+        }
+        return FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
+    }
+
+    /** Without the lines and points that an overlay leaves where shapes only touch. */
+    private static List<Polygon> parts(Geometry geometry) {
+        List<Polygon> parts = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (geometry.getGeometryN(i) instanceof Polygon polygon) {
+                parts.add(polygon);
+            }
+        }
+        return parts;
+    }
+
+    private static Geometry filled(Coordinate[] ring) {
+        return GeometryFixer.fix(FACTORY.createPolygon(ring));
     }
 
     private static Coordinate[] closed(Coordinate[] ring) {

@@ -1,116 +1,150 @@
 package inkstrata.bench;
 
+import inkstrata.bench.Timing.Flags;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.VerboseMode;
 
-/** Runs all benchmarks and prints what matters: ratios to the peer in the same run, growth, first passes, memory. */
+/**
+ * Measures the map and its peers and prints each figure beside the bound it must keep; ends in an error where one is not
+ * kept.
+ *
+ * <p>Ours runs on one thread, as the peers do, and dissolves the region of each colour, which the peers leave out. Those
+ * to be compared take turns, a fresh JVM for each turn, and the median counts.
+ */
 public final class Report {
-    private static final String[] WIDE = {"blobs-1000", "blobs-2000", "blobs-4000", "blobs-8000", "blobs-16000"};
-    private static final String[] DEEP = {"deep-1000", "deep-2000", "deep-4000", "deep-8000", "deep-16000"};
+    private static final int[] SIZES = {1000, 2000, 4000, 8000, 16000};
+
+    private final List<Figure> figures = new ArrayList<>();
 
     private Report() {}
 
+    /**
+     * One line of the report.
+     *
+     * @param bound what must hold, in words; empty for a figure that is only reported
+     */
+    private record Figure(String name, String value, String bound, boolean holds) {}
+
+    /** Takes some minutes; no arguments. */
     public static void main(String[] arguments) throws RunnerException {
-        List<String> lines = new ArrayList<>();
-        for (String drawing : List.of("blobs-8000", "flags-20")) {
-            Map<String, Double> ours = warm(MapBenchmark.class, "-Xmx4g", 0, drawing);
-            Map<String, Double> peers = warm(PeerBenchmark.class, "-Xmx4g", -1, drawing);
-            double fasterPeer = peers.values().stream()
-                    .mapToDouble(Double::doubleValue)
-                    .min()
-                    .orElseThrow();
-            peers.forEach((name, ms) -> lines.add(line("%-44s %9.1f ms", name, ms)));
-            ours.forEach((name, ms) -> lines.add(
-                    line("%-44s %9.1f ms   %.1f times as fast as the faster peer", name, ms, fasterPeer / ms)));
-        }
-        for (String[] series : List.of(WIDE, DEEP)) {
-            for (int depth : new int[] {0, 1}) {
-                Map<String, Double> times = warm(MapBenchmark.class, "-Xmx4g", depth, series);
-                times.forEach((name, ms) -> lines.add(line("%-44s %9.1f ms", name, ms)));
-                double[] ms = new double[series.length];
-                for (int i = 0; i < series.length; i++) {
-                    ms[i] = times.get("map " + series[i] + depthName(depth));
-                }
-                lines.add(line(
-                        "exponent from 1,000 to 16,000 shapes, %s: %.2f",
-                        depthName(depth).isEmpty() ? "whole stacks" : "top paint only", exponent(ms)));
+        Report report = new Report();
+        report.memory();
+        report.firstPass("blobs-8000");
+        report.firstPass("flags-20");
+        report.growth("blobs", 1.05);
+        report.growth("deep", 1.1);
+        report.besidePeers("blobs-8000", 8);
+        report.besidePeers("flags-20", 5);
+        report.print();
+    }
+
+    /** A peer counts where it gives the same answer. */
+    private void besidePeers(String drawings, double atLeast) throws RunnerException {
+        List<Peer> peers = new ArrayList<>();
+        for (Peer peer : Peer.ALL) {
+            double difference = peer.difference(drawings);
+            boolean right = difference <= Peer.MOST_DIFFERENCE;
+            say(
+                    drawings + ": " + peer.method() + ", largest difference of a colour, share of the canvas",
+                    "%.1e",
+                    difference,
+                    right ? "" : "wrong: left out",
+                    true);
+            if (right) {
+                peers.add(peer);
             }
         }
-        warm(MapBenchmark.class, "-Xmx4g", 0, "sunburst-500", "sunburst-1000")
-                .forEach((name, ms) -> lines.add(line("%-44s %9.1f ms", name, ms)));
-        warm(MapBenchmark.class, "-Xmx1g", 0, "counties")
-                .forEach((name, ms) -> lines.add(line("%-44s %9.1f ms   in -Xmx1g", name, ms)));
-        firstPass("blobs-8000", "flags-20", "counties")
-                .forEach((name, ms) -> lines.add(line("%-44s %9.1f ms   first pass of a fresh JVM", name, ms)));
-        System.out.println();
-        lines.forEach(System.out::println);
-    }
-
-    private static Map<String, Double> warm(Class<?> benchmark, String heap, int depth, String... drawings)
-            throws RunnerException {
-        return run(benchmark, heap, depth, 3, 5, 1, drawings);
-    }
-
-    private static Map<String, Double> firstPass(String... drawings) throws RunnerException {
-        return run(MapBenchmark.class, "-Xmx1g", 0, 0, 1, 5, drawings);
-    }
-
-    /** The median time of each benchmark and drawing in milliseconds. */
-    private static Map<String, Double> run(
-            Class<?> benchmark, String heap, int depth, int warmups, int passes, int forks, String... drawings)
-            throws RunnerException {
-        ChainedOptionsBuilder options = new OptionsBuilder()
-                .include(benchmark.getName() + "\\..*")
-                .param("drawing", drawings)
-                .warmupIterations(warmups)
-                .measurementIterations(passes)
-                .forks(forks)
-                .jvmArgs(heap, "-XX:TieredStopAtLevel=1", "-XX:+UseParallelGC")
-                .verbosity(VerboseMode.SILENT);
-        if (depth >= 0) {
-            options.param("depth", Integer.toString(depth));
+        List<List<Double>> ratios = new ArrayList<>();
+        peers.forEach(peer -> ratios.add(new ArrayList<>()));
+        for (int turn = 0; turn < Timing.TURNS; turn++) {
+            double ours = Timing.warm("MapBenchmark.map", drawings).ms();
+            for (int i = 0; i < peers.size(); i++) {
+                ratios.get(i)
+                        .add(Timing.warm("PeerBenchmark." + peers.get(i).method(), drawings)
+                                        .ms()
+                                / ours);
+            }
         }
-        Map<String, Double> medians = new TreeMap<>();
-        for (RunResult result : new Runner(options.build()).run()) {
-            String method = result.getParams().getBenchmark();
-            medians.put(
-                    method.substring(method.lastIndexOf('.') + 1) + " "
-                            + result.getParams().getParam("drawing") + depthName(depth),
-                    result.getPrimaryResult().getStatistics().getPercentile(50));
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < peers.size(); i++) {
+            double ratio = Timing.median(ratios.get(i));
+            say(drawings + ": " + peers.get(i).method() + ", times ours", "%.1f", ratio, "", true);
+            least = Math.min(least, ratio);
         }
-        return medians;
+        say(
+                drawings + ": as fast as the fastest peer",
+                "%.1f times",
+                least,
+                String.format(Locale.ROOT, "at least %.0f times", atLeast),
+                !peers.isEmpty() && least >= atLeast);
     }
 
-    private static String depthName(int depth) {
-        return depth == 1 ? ", top paint only" : "";
+    private void growth(String series, double atMost) throws RunnerException {
+        List<List<Double>> times = new ArrayList<>();
+        for (int i = 0; i < SIZES.length; i++) {
+            times.add(new ArrayList<>());
+        }
+        for (int turn = 0; turn < Timing.TURNS; turn++) {
+            for (int i = 0; i < SIZES.length; i++) {
+                times.get(i)
+                        .add(Timing.warm("MapBenchmark.map", series + "-" + SIZES[i])
+                                .ms());
+            }
+        }
+        double exponent = exponent(times.stream().map(Timing::median).toList());
+        say(
+                series + ": exponent of time from 1,000 to 16,000 shapes",
+                "%.2f",
+                exponent,
+                String.format(Locale.ROOT, "at most %.2f", atMost),
+                exponent <= atMost);
     }
 
     /** Slope of log time over log size, by least squares; sizes double from one to the next. */
-    private static double exponent(double... ms) {
-        double meanX = (ms.length - 1) / 2.0;
-        double meanY = 0;
-        for (double t : ms) {
-            meanY += Math.log(t) / Math.log(2) / ms.length;
-        }
+    private static double exponent(List<Double> ms) {
+        double middle = (ms.size() - 1) / 2.0;
         double xy = 0;
         double xx = 0;
-        for (int i = 0; i < ms.length; i++) {
-            xy += (i - meanX) * (Math.log(ms[i]) / Math.log(2) - meanY);
-            xx += (i - meanX) * (i - meanX);
+        for (int i = 0; i < ms.size(); i++) {
+            xy += (i - middle) * Math.log(ms.get(i)) / Math.log(2);
+            xx += (i - middle) * (i - middle);
         }
         return xy / xx;
     }
 
-    private static String line(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    private void firstPass(String drawings) throws RunnerException {
+        double ms = Timing.first("MapBenchmark.map", Flags.LAUNCHER, drawings).ms();
+        double warm = Timing.warm("MapBenchmark.map", drawings).ms();
+        say(drawings + ": first pass of a fresh JVM, times a warm one", "%.1f", ms / warm, "", true);
+    }
+
+    /** A JVM that runs out of memory ends the whole report. */
+    private void memory() throws RunnerException {
+        double ms = Timing.first("MapBenchmark.map", Flags.LAUNCHER_ONE_GIB, "counties")
+                .ms();
+        say("counties: a map of 876,096 vertices in -Xmx1g", "%.0f ms", ms, "ends well", true);
+    }
+
+    private void say(String name, String format, double value, String bound, boolean holds) {
+        Figure figure = new Figure(name, String.format(Locale.ROOT, format, value), bound, holds);
+        System.out.println(line(figure));
+        figures.add(figure);
+    }
+
+    private static String line(Figure figure) {
+        String verdict = figure.bound().isEmpty() ? "" : figure.holds() ? "  kept" : "  NOT KEPT";
+        return String.format(
+                Locale.ROOT, "%-80s %12s   %-20s%s", figure.name(), figure.value(), figure.bound(), verdict);
+    }
+
+    private void print() {
+        System.out.println();
+        figures.forEach(figure -> System.out.println(line(figure)));
+        long broken = figures.stream().filter(figure -> !figure.holds()).count();
+        if (broken > 0) {
+            throw new IllegalStateException(broken + " of " + figures.size() + " figures do not keep their bounds");
+        }
     }
 }
