@@ -18,12 +18,14 @@ final class Borderlines {
     private final int[] y;
     private final HalfEdges halves;
     private final int[] kind;
+    private final int[] edge;
 
-    private Borderlines(int[] x, int[] y, HalfEdges halves, int[] kind) {
+    private Borderlines(int[] x, int[] y, HalfEdges halves, int[] kind, int[] edge) {
         this.x = x;
         this.y = y;
         this.halves = halves;
         this.kind = kind;
+        this.edge = edge;
     }
 
     /**
@@ -36,6 +38,7 @@ final class Borderlines {
         Ints from = new Ints(64);
         Ints to = new Ints(64);
         Ints kind = new Ints(128);
+        Ints edge = new Ints(64);
         for (int e = 0; e < table.from().length; e++) {
             int left = kind(table.left()[e], kindOfStack);
             int right = kind(table.right()[e], kindOfStack);
@@ -44,6 +47,7 @@ final class Borderlines {
                 to.add(table.to()[e]);
                 kind.add(left);
                 kind.add(right);
+                edge.add(e);
             }
         }
         int[] known = new int[table.x().length];
@@ -53,7 +57,8 @@ final class Borderlines {
         int[] ends = renumbered(to, table, known, x, y);
         int[] xs = x.toArray();
         int[] ys = y.toArray();
-        Borderlines lines = new Borderlines(xs, ys, new HalfEdges(xs, ys, starts, ends), kind.toArray());
+        Borderlines lines =
+                new Borderlines(xs, ys, new HalfEdges(xs, ys, starts, ends), kind.toArray(), edge.toArray());
         lines.checkStacks();
         return lines;
     }
@@ -107,6 +112,29 @@ final class Borderlines {
     /** The next half-edge of the walk. */
     int next(int half) {
         return halves.next(half);
+    }
+
+    /** The edge of the table that a half-edge runs along; forwards if the half-edge's number is even. */
+    int edge(int half) {
+        return edge[half >> 1];
+    }
+
+    /** How many walks. */
+    int walkCount() {
+        return halves.cycleCount();
+    }
+
+    int walkOf(int half) {
+        return halves.cycleOf(half);
+    }
+
+    int firstOfWalk(int walk) {
+        return halves.firstHalf(walk);
+    }
+
+    /** Twice the area that lies to the left of a walk, in square grid steps; negative for one around a hole. */
+    long doubledArea(int walk) {
+        return halves.doubledArea(walk);
     }
 
     private static int kind(int stack, int[] kindOfStack) {

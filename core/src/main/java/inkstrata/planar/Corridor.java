@@ -1,113 +1,269 @@
 package inkstrata.planar;
 
+import inkstrata.artwork.CurveSink;
 import inkstrata.measure.Grid;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
-import java.util.stream.IntStream;
-import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
+import inkstrata.measure.Tolerance;
 
-/** The places within a width of a border, to both sides; its ends are round. */
+/**
+ * The places within a width of a chain of edges, on the side of positive cross products.
+ *
+ * <p>It is the union of a parallelogram over each edge, a sector at each vertex where the chain bends away from that side, and
+ * a sector at each open end that reaches a little past where the outline goes on. Each of these turns the same way, so the sum of
+ * their outlines, drawn as one contour, has winding numbers above 0 inside the union and 0 outside (K. Chen and S. McMains,
+ * Polygon offsetting by computing winding numbers, 2005): noding with the non-zero rule does the rest, whatever the chain
+ * does. Where neighbours overlap at a vertex, the contour takes a short cut if both edges are long enough to make it safe,
+ * and else goes by way of the vertex.
+ */
 final class Corridor {
-    /** An arc's facets stay this close to it, in grid steps: one step, so that facets cost no more than rounding does. */
-    private static final double FACET_DEPTH = 1;
+    /** Facets leave an arc by at most this part of its radius: sectors come out less than a thousandth too large. */
+    private static final double FACET_DEPTH_BY_RADIUS = 1.5e-3;
 
-    /** And this close in parts of its radius: so a sector loses less than a thousandth of its area, 4/3 of this, to facets. */
-    private static final double FACET_DEPTH_BY_RADIUS = 1 / 1500.0;
+    /** Nor by more than curves may be flattened. */
+    private static final double MOST_FACET_DEPTH = Tolerance.FLATNESS_MM / Grid.STEP_MM;
 
-    /** Buffers are made in full precision: rounding while noding breaks them. Laying them over regions rounds to the grid. */
-    private static final GeometryFactory EXACT = new GeometryFactory();
+    /** Room for the rounding of vertices, in grid steps. */
+    private static final double ROUNDING = 2;
 
-    private Corridor() {}
+    /** No short cuts where a chain turns by more, in radians: they would reach far. */
+    private static final double STEEP = Math.PI / 3;
+
+    private final int[] xy;
+    private final int edges;
+    private final boolean isClosed;
+    private final BorderChain chain;
+    private final double width;
+    private final Corners corners;
+    private final double facet;
+    /** Of each edge: its length, and the vector from it to its side of the corridor, rounded. */
+    private final double[] length;
+
+    private final int[] acrossX;
+    private final int[] acrossY;
+    /** Of each edge: the angle from the one before it, 0 to pi, to either side; 0 where nothing is before. */
+    private final double[] turn;
+
+    private final Ints side;
+
+    private Corridor(BorderChain chain, double width, Corners corners) {
+        this.chain = chain;
+        this.xy = chain.xy();
+        this.edges = chain.edges();
+        this.isClosed = chain.isClosed();
+        this.width = width;
+        this.corners = corners;
+        this.facet = facet(width);
+        this.length = new double[edges];
+        this.acrossX = new int[edges];
+        this.acrossY = new int[edges];
+        this.turn = new double[edges];
+        this.side = new Ints(4 * edges + 64);
+        for (int e = 0; e < edges; e++) {
+            length[e] = Math.hypot(dx(e), dy(e));
+            acrossX[e] = (int) Math.rint(-dy(e) / length[e] * width);
+            acrossY[e] = (int) Math.rint(dx(e) / length[e] * width);
+            turn[e] = e > 0 ? turn(e - 1, e) : 0;
+        }
+        turn[0] = isClosed ? turn(edges - 1, 0) : 0;
+    }
 
     /**
-     * Should the buffer algorithm fail on whole chains (it does on tiny closed ones), each edge gets a corridor of its own;
-     * corners are round then.
+     * Draws the contours of a chain's corridor, in millimetres on the grid; for the non-zero rule.
      *
-     * @param border at least one chain
-     * @param width in grid steps, more than 0
-     * @throws IllegalStateException if the buffer algorithm failed on edges too
+     * @param width in grid steps, at least 1
      */
-    static Geometry around(Border border, double width, Corners corners) {
-        Geometry chains = lines(border.chains());
-        Geometry corridor = BufferOp.bufferOp(chains, width, parameters(width, corners));
-        if (isRight(corridor, chains, width, corners)) {
-            return corridor;
+    static void draw(BorderChain chain, double width, Corners corners, CurveSink sink) {
+        Corridor corridor = new Corridor(chain, width, corners);
+        corridor.layOutSide();
+        corridor.send(sink);
+    }
+
+    /** The most that facets which touch an arc from outside may turn at a vertex, in radians. */
+    private static double facet(double radius) {
+        return 2 * StrictMath.acos(1 / (1 + Math.min(FACET_DEPTH_BY_RADIUS, MOST_FACET_DEPTH / radius)));
+    }
+
+    private void layOutSide() {
+        if (!isClosed) {
+            startCap();
         }
-        Geometry edges = lines(edges(border));
-        Geometry piecewise = BufferOp.bufferOp(edges, width, parameters(width, Corners.ROUND));
-        if (isRight(piecewise, edges, width, Corners.ROUND)) {
-            return piecewise;
+        for (int e = isClosed ? 0 : 1; e < edges; e++) {
+            corner(e);
         }
-        Coordinate at = chains.getCoordinate();
-        throw new IllegalStateException(String.format(
-                Locale.ROOT,
-                "the corridor of %.3f mm along the border at %.3f, %.3f mm came out wrong. Set another trap width.",
-                width / Grid.STEPS_PER_MM,
-                at.x / Grid.STEPS_PER_MM,
-                at.y / Grid.STEPS_PER_MM));
-    }
-
-    private static Geometry lines(List<int[]> chains) {
-        return EXACT.createMultiLineString(chains.stream().map(Corridor::line).toArray(LineString[]::new));
-    }
-
-    private static List<int[]> edges(Border border) {
-        return border.chains().stream()
-                .flatMap(chain -> IntStream.range(1, chain.length / 2)
-                        .mapToObj(i -> Arrays.copyOfRange(chain, 2 * i - 2, 2 * i + 2)))
-                .toList();
-    }
-
-    /** For any buffer of that width, in grid steps. */
-    static BufferParameters parameters(double width, Corners corners) {
-        int facets = (int) Math.ceil(Math.PI / 4 / Math.acos(1 - Math.min(FACET_DEPTH_BY_RADIUS, FACET_DEPTH / width)));
-        BufferParameters parameters = new BufferParameters(
-                Math.max(facets, 2), BufferParameters.CAP_ROUND, join(corners), Corners.MITRE_LIMIT);
-        parameters.setSimplifyFactor(0);
-        return parameters;
-    }
-
-    private static int join(Corners corners) {
-        return switch (corners) {
-            case ROUND -> BufferParameters.JOIN_ROUND;
-            case MITRE -> BufferParameters.JOIN_MITRE;
-            case BEVEL -> BufferParameters.JOIN_BEVEL;
-        };
-    }
-
-    private static LineString line(int[] chain) {
-        Coordinate[] vertices = new Coordinate[chain.length / 2];
-        for (int i = 0; i < vertices.length; i++) {
-            vertices[i] = new Coordinate(chain[2 * i], chain[2 * i + 1]);
+        if (!isClosed) {
+            endCap();
         }
-        return EXACT.createLineString(vertices);
     }
 
-    /**
-     * Buffers fail now and then, so: every vertex of the border lies inside, and a corridor with round corners is no larger
-     * than one along straight lines: length x 2 width, and a disc for each chain.
-     */
-    private static boolean isRight(Geometry corridor, Geometry lines, double width, Corners corners) {
-        double most = lines.getLength() * 2 * width + lines.getNumGeometries() * Math.PI * width * width;
-        boolean small = corners != Corners.ROUND || corridor.getArea() <= most * (1 + 1e-9);
-        return small && !corridor.isEmpty() && holds(corridor, lines);
-    }
-
-    private static boolean holds(Geometry corridor, Geometry lines) {
-        IndexedPointInAreaLocator locator = new IndexedPointInAreaLocator(corridor);
-        for (Coordinate vertex : lines.getCoordinates()) {
-            if (locator.locate(vertex) != Location.INTERIOR) {
-                return false;
+    private void send(CurveSink sink) {
+        int last = isClosed ? edges - 1 : edges;
+        move(xy[0], xy[1], sink);
+        for (int v = 1; v <= last; v++) {
+            line(xy[2 * v], xy[2 * v + 1], sink);
+        }
+        for (int i = side.size() - 2; i >= 0; i -= 2) {
+            if (isClosed && i == side.size() - 2) {
+                move(side.get(i), side.get(i + 1), sink);
+            } else {
+                line(side.get(i), side.get(i + 1), sink);
             }
         }
-        return true;
+    }
+
+    private static void move(int x, int y, CurveSink sink) {
+        sink.moveTo(Grid.millimetres(x), Grid.millimetres(y));
+    }
+
+    private static void line(int x, int y, CurveSink sink) {
+        sink.lineTo(Grid.millimetres(x), Grid.millimetres(y));
+    }
+
+    /** What lies beside the vertex at which an edge starts. */
+    private void corner(int edge) {
+        int before = edge == 0 ? edges - 1 : edge - 1;
+        int x = xy[2 * edge];
+        int y = xy[2 * edge + 1];
+        if (bendsAway(before, edge)) {
+            turn(before, edge, x, y);
+        } else if (isRoomy(before, edge)) {
+            double nx = -dy(before) / length[before] - dy(edge) / length[edge];
+            double ny = dx(before) / length[before] + dx(edge) / length[edge];
+            double scale = 2 * width / (nx * nx + ny * ny);
+            add(x + (int) Math.rint(nx * scale), y + (int) Math.rint(ny * scale));
+        } else {
+            add(x + acrossX[before], y + acrossY[before]);
+            add(x, y);
+            add(x + acrossX[edge], y + acrossY[edge]);
+        }
+    }
+
+    /** Decided by the rounded vectors, so that a sector never turns the wrong way; nearly straight back, by the edges. */
+    private boolean bendsAway(int before, int edge) {
+        long straight = (long) acrossX[before] * acrossX[edge] + (long) acrossY[before] * acrossY[edge];
+        return straight > 0
+                ? (long) acrossX[before] * acrossY[edge] - (long) acrossY[before] * acrossX[edge] < 0
+                : (long) dx(before) * dy(edge) - (long) dy(before) * dx(edge) < 0;
+    }
+
+    /**
+     * Whether the sides of two edges meet where both run, and what the short cut leaves out of one edge's parallelogram lies
+     * within the other's, short cuts at its far end included.
+     */
+    private boolean isRoomy(int before, int edge) {
+        if (turn[edge] > STEEP) {
+            return false;
+        }
+        double reach = width * StrictMath.sin(turn[edge]) + ROUNDING;
+        int next = edge + 1 < edges ? edge + 1 : 0;
+        return reach + setback(before) <= length[before] && reach + setback(next) <= length[edge];
+    }
+
+    /** How far a short cut at the start of an edge takes the sides back that meet there. */
+    private double setback(int edge) {
+        return turn[edge] > STEEP ? 0 : width * StrictMath.tan(turn[edge] / 2) + ROUNDING;
+    }
+
+    private double turn(int one, int next) {
+        double cross = dx(one) * (double) dy(next) - dy(one) * (double) dx(next);
+        double dot = dx(one) * (double) dx(next) + dy(one) * (double) dy(next);
+        return StrictMath.atan2(Math.abs(cross), dot);
+    }
+
+    private void turn(int before, int edge, int x, int y) {
+        switch (corners) {
+            case ROUND -> arc(before, turn[edge], x, y);
+            case MITRE -> mitre(before, edge, turn[edge], x, y);
+            case BEVEL -> {
+                add(x + acrossX[before], y + acrossY[before]);
+                add(x + acrossX[edge], y + acrossY[edge]);
+            }
+        }
+    }
+
+    /** Facets that touch the arc from outside, the first and the last in line with the sides they join. */
+    private void arc(int before, double turn, int x, int y) {
+        int vertices = (int) Math.max(1, Math.ceil(turn / facet));
+        double part = turn / vertices;
+        double scale = 1 / StrictMath.cos(part / 2);
+        for (int k = 0; k < vertices; k++) {
+            addTurned(before, -(k + 0.5) * part, scale, x, y);
+        }
+    }
+
+    private void mitre(int one, int next, double turn, int x, int y) {
+        double cos = StrictMath.cos(turn / 2);
+        double sin = StrictMath.sin(turn / 2);
+        if (cos * Corners.MITRE_LIMIT >= 1) {
+            addAlong(one, width * sin / cos, x, y);
+            return;
+        }
+        double along = width * (Corners.MITRE_LIMIT - cos) / sin;
+        addAlong(one, along, x, y);
+        addAlong(next, -along, x, y);
+    }
+
+    private void addAlong(int edge, double along, int x, int y) {
+        double ex = dx(edge) / length[edge];
+        double ey = dy(edge) / length[edge];
+        add(x + (int) Math.rint(-ey * width + ex * along), y + (int) Math.rint(ex * width + ey * along));
+    }
+
+    private void startCap() {
+        int x = xy[0];
+        int y = xy[1];
+        double outline = angle(0, (long) chain.before()[0] - x, (long) chain.before()[1] - y);
+        double sweep = (outline < 0 ? outline + 2 * Math.PI : outline) - Math.PI / 2;
+        for (int k = verticesPast(sweep); k > 0; k--) {
+            addTurned(0, (k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), x, y);
+        }
+        if (verticesPast(sweep) == 0) {
+            add(x + acrossX[0], y + acrossY[0]);
+        }
+    }
+
+    private void endCap() {
+        int last = edges - 1;
+        int x = xy[2 * edges];
+        int y = xy[2 * edges + 1];
+        double sweep = Math.PI / 2 - angle(last, (long) chain.after()[0] - x, (long) chain.after()[1] - y);
+        if (verticesPast(sweep) == 0) {
+            add(x + acrossX[last], y + acrossY[last]);
+        }
+        for (int k = 1; k <= verticesPast(sweep); k++) {
+            addTurned(last, -(k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), x, y);
+        }
+    }
+
+    /** So many that the last one lies past the outline, not so near to it that the two would run into each other. */
+    private int verticesPast(double sweep) {
+        return sweep <= -facet / 2 ? 0 : (int) Math.ceil(sweep / facet + 1);
+    }
+
+    /** From the direction of an edge to another one, counter-clockwise in the plane of cross products, -pi to pi. */
+    private double angle(int edge, long toX, long toY) {
+        double cross = dx(edge) * (double) toY - dy(edge) * (double) toX;
+        double dot = dx(edge) * (double) toX + dy(edge) * (double) toY;
+        return StrictMath.atan2(cross, dot);
+    }
+
+    /** The point so many widths across from a vertex, turned around it. */
+    private void addTurned(int edge, double angle, double widths, int x, int y) {
+        double cos = StrictMath.cos(angle) * widths * width / length[edge];
+        double sin = StrictMath.sin(angle) * widths * width / length[edge];
+        add(
+                x + (int) Math.rint(-dy(edge) * cos - dx(edge) * sin),
+                y + (int) Math.rint(dx(edge) * cos - dy(edge) * sin));
+    }
+
+    private void add(int x, int y) {
+        side.add(x);
+        side.add(y);
+    }
+
+    private int dx(int edge) {
+        return xy[2 * edge + 2] - xy[2 * edge];
+    }
+
+    private int dy(int edge) {
+        return xy[2 * edge + 3] - xy[2 * edge + 1];
     }
 }

@@ -93,11 +93,6 @@ public final class PlanarMap {
         return Dissolving.dissolve(edges, kinds(sets), sets.size());
     }
 
-    /** The edges with a stack of {@code one} on one side and a stack of {@code other} on the other; the two share none. */
-    public Border border(StackSet one, StackSet other) {
-        return BorderChains.between(edges, kinds(List.of(one, other)), 0, 1);
-    }
-
     /** All pairs of stacks that share edges, in the order of their numbers. */
     public List<Neighbours> neighbours() {
         TreeMap<Long, Double> lengths = new TreeMap<>();

@@ -2,6 +2,7 @@ package inkstrata.trap;
 
 import inkstrata.plan.PrintPlan;
 import inkstrata.planar.Neighbours;
+import inkstrata.planar.Spread;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
@@ -37,6 +38,10 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
             }
         });
         return meetings;
+    }
+
+    Spread spread() {
+        return new Spread(giving, from, receiver);
     }
 
     /** For each pull the looks it gives way to somewhere. */

@@ -1,15 +1,16 @@
 package inkstrata.trap;
 
-import inkstrata.artwork.Note;
 import inkstrata.job.Job;
+import inkstrata.plan.Pull;
 import inkstrata.planar.Region;
+import inkstrata.planar.Spreading;
+import inkstrata.planar.StackSet;
 import inkstrata.plugin.Option;
 import inkstrata.plugin.Shaper;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** The lighter of two neighbours grows under the darker by the width of the trap. */
 public final class Trap implements Shaper {
@@ -28,29 +29,30 @@ public final class Trap implements Shaper {
         return TrapSettings.OPTIONS;
     }
 
-    /** With a width of 0 the separation as it came; else with rims and a note for each two pulls that meet. */
+    /** With a width of 0 the separation as it came; else with rims and a note for each pull that gives way; pulls that gain nothing stay the very same. */
     @Override
     public Separation shape(Separation separation, Job job) {
         TrapSettings settings = TrapSettings.of(this, job);
         if (settings.widthMm() == 0) {
             return separation;
         }
-        List<Rim> rims = new Rims(separation.map(), settings).of(Meeting.of(separation));
-        List<Note> notes = TrapNotes.of(rims, settings.widthMm(), separation);
-        return separation.withPrinted(grown(separation.printed(), rims)).withNotes(notes);
-    }
-
-    /** Regions that gain nothing stay the very same. */
-    private static List<Region> grown(List<Region> printed, List<Rim> rims) {
-        Map<Integer, List<Region>> gains = new TreeMap<>();
-        rims.forEach(rim -> gains.computeIfAbsent(rim.meeting().giving(), pull -> new ArrayList<>())
-                .add(rim.region()));
-        List<Region> grown = new ArrayList<>(printed);
-        gains.forEach((pull, gained) -> {
-            List<Region> parts = new ArrayList<>(gained);
-            parts.add(printed.get(pull));
-            grown.set(pull, Region.union(parts));
-        });
-        return grown;
+        List<StackSet> prints =
+                separation.plan().pulls().stream().map(Pull::prints).toList();
+        List<Meeting> meetings = Meeting.of(separation);
+        Spreading spreading = Spreading.of(
+                separation.map(),
+                prints,
+                meetings.stream().map(Meeting::spread).toList(),
+                settings.widthMm(),
+                settings.corners());
+        List<Region> printed = new ArrayList<>(separation.printed());
+        IntStream.range(0, meetings.size())
+                .filter(meeting -> spreading.borderMm(meeting) > 0)
+                .map(meeting -> meetings.get(meeting).giving())
+                .distinct()
+                .forEach(pull -> printed.set(pull, spreading.grown(pull)));
+        return separation
+                .withPrinted(printed)
+                .withNotes(new TrapNotes(meetings, spreading, separation).notes(settings.widthMm()));
     }
 }

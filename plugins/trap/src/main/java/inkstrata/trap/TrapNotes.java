@@ -2,44 +2,50 @@ package inkstrata.trap;
 
 import inkstrata.artwork.Note;
 import inkstrata.artwork.Source;
+import inkstrata.planar.Spreading;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Says what was done: which ink grew under or over which, how wide, along what length. */
-final class TrapNotes {
-    private TrapNotes() {}
-
-    /** One note for each two pulls, in the order of the rims. */
-    static List<Note> of(List<Rim> rims, double widthMm, Separation separation) {
-        Map<List<Integer>, Double> lengths = new LinkedHashMap<>();
-        for (Rim rim : rims) {
-            List<Integer> pair =
-                    List.of(rim.meeting().giving(), rim.meeting().into().pull());
-            lengths.merge(pair, rim.lengthMm(), Double::sum);
+record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separation) {
+    /** One note for each pull that gives way, in their order. */
+    List<Note> notes(double widthMm) {
+        SortedMap<Integer, SortedMap<Integer, Double>> lengths = new TreeMap<>();
+        for (int m = 0; m < meetings.size(); m++) {
+            if (spreading.borderMm(m) > 0) {
+                lengths.computeIfAbsent(meetings.get(m).giving(), giving -> new TreeMap<>())
+                        .merge(meetings.get(m).into().pull(), spreading.borderMm(m), Double::sum);
+            }
         }
         List<Note> notes = new ArrayList<>();
-        lengths.forEach((pair, length) -> notes.add(Note.info(
+        lengths.forEach((giving, receiving) -> notes.add(Note.info(
                 Source.UNKNOWN,
                 String.format(
                         Locale.ROOT,
-                        "Trap: %s runs %.2f mm %s %s along %.1f mm.",
-                        name(separation, pair.get(0)),
+                        "Trap: %s runs %.2f mm %s.",
+                        name(giving),
                         widthMm,
-                        isUnder(separation, pair.get(0), pair.get(1)) ? "under" : "over",
-                        name(separation, pair.get(1)),
-                        length))));
+                        Stream.of(listed(giving, true, receiving), listed(giving, false, receiving))
+                                .filter(part -> !part.isEmpty())
+                                .collect(Collectors.joining("; "))))));
         return notes;
     }
 
-    private static boolean isUnder(Separation separation, int giving, int receiving) {
-        return separation.table().sheet().side().isNearer(receiving, giving);
+    private String listed(int giving, boolean under, SortedMap<Integer, Double> receiving) {
+        return receiving.entrySet().stream()
+                .filter(other -> separation.table().sheet().side().isNearer(other.getKey(), giving) == under)
+                .map(other -> String.format(Locale.ROOT, "%s (%.1f mm)", name(other.getKey()), other.getValue()))
+                .collect(Collectors.collectingAndThen(
+                        Collectors.joining(", "), list -> list.isEmpty() ? list : (under ? "under " : "over ") + list));
     }
 
-    private static String name(Separation separation, int pull) {
+    private String name(int pull) {
         return separation.plan().pulls().get(pull).ink().name();
     }
 }

@@ -10,10 +10,8 @@ import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Pull;
-import inkstrata.planar.Border;
 import inkstrata.planar.Corners;
 import inkstrata.planar.Region;
-import inkstrata.planar.Ring;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.Arrays;
@@ -33,6 +31,10 @@ class TrapLawsTest {
     private static final int DRAWINGS = 500;
     private static final int POINTS = 60;
     private static final double WIDTH = 0.4;
+
+    /** Facets around arcs reach that much farther. */
+    private static final double FACETS = 1.0015;
+
     private static final List<Ink> INKS = List.of(
             ink("straw", "#f2dc8c"),
             ink("rose", "#e39a9a"),
@@ -46,9 +48,14 @@ class TrapLawsTest {
             for (int pull = 0; pull < INKS.size(); pull++) {
                 Region before = drawn.printed().get(pull);
                 Region after = trapped.printed().get(pull);
-                assertThat(before.minus(after).areaMm2())
+                // Where a rim ends at an edge, or passes it by less than half a step, that edge bends to the grid.
+                Region lost = before.minus(after);
+                assertThat(lost.shrunk(Grid.STEP_MM).areaMm2())
                         .as("drawing %s lost ink", seed)
-                        .isLessThan(1e-4);
+                        .isZero();
+                assertThat(lost.areaMm2())
+                        .as("drawing %s lost ink", seed)
+                        .isLessThanOrEqualTo(before.perimeterMm() * Grid.STEP_MM / 2);
                 // Where a rim's side cuts an oblique edge the cut is rounded by half a step: that much is shaved off
                 // first.
                 Region beyond = after.minus(before).minus(drawn.map().dissolve(darker(drawn, pull)));
@@ -89,12 +96,13 @@ class TrapLawsTest {
         StackSet receiver = darker(drawn, pull).and(sameTop(drawn, stack.getAsInt()));
         double[] nearest = {Double.POSITIVE_INFINITY, 0, 0};
         if (receiver.contains(stack.getAsInt())) {
-            Border border = drawn.map().border(drawn.plan().pulls().get(pull).prints(), receiver);
+            List<int[]> border =
+                    Probe.sharedEdges(drawn.printed().get(pull), drawn.map().dissolve(receiver));
             nearest = Probe.nearest(border, x, y);
         }
         double width = Probe.steps(WIDTH);
         boolean inside = Probe.inside(trapped.printed().get(pull), x, y);
-        if (nearest[0] > width + 2) {
+        if (nearest[0] > width * FACETS + 2) {
             covered[1]++;
             assertThat(inside)
                     .as("drawing %s, pull %s, free at %s, %s", seed, pull, x, y)
@@ -107,7 +115,7 @@ class TrapLawsTest {
         }
     }
 
-    /** Pulls print light to dark, so every rim lies under what was there. */
+    /** Pulls print light to dark, so every rim lies under what was there; outlines may bend to the grid. */
     @Test
     void theTopColourStaysEverywhere() {
         each((seed, drawn, trapped) -> {
@@ -115,32 +123,38 @@ class TrapLawsTest {
             for (int i = 0; i < POINTS; i++) {
                 double x = Probe.steps(12 * random.nextDouble());
                 double y = Probe.steps(12 * random.nextDouble());
-                assertThat(top(trapped, x, y))
-                        .as("drawing %s at %s, %s", seed, x, y)
-                        .isEqualTo(top(drawn, x, y));
+                if (Probe.nearestOutline(drawn.printed(), x, y) > 1) {
+                    assertThat(top(trapped, x, y))
+                            .as("drawing %s at %s, %s", seed, x, y)
+                            .isEqualTo(top(drawn, x, y));
+                }
             }
         });
     }
 
+    /** Vertices on lines that are straight but for rounding come and go, needles thinner than a step lose their tips; the rest stays. */
     @Test
-    void verticesAwayFromRimsStay() {
+    void outlinesAwayFromRimsStay() {
         each((seed, drawn, trapped) -> {
             for (int pull = 0; pull < INKS.size(); pull++) {
                 Region before = drawn.printed().get(pull);
                 Region after = trapped.printed().get(pull);
                 Region near = after.minus(before).grown(2 * Grid.STEP_MM, Corners.MITRE);
-                for (Region.Polygon polygon : before.polygons()) {
-                    Ring shell = polygon.shell();
-                    for (int v = 0; v < shell.size(); v++) {
-                        if (!Probe.inside(near, shell.x(v), shell.y(v))) {
-                            assertThat(Probe.hasVertex(after, shell.x(v), shell.y(v)))
-                                    .as("drawing %s, pull %s, vertex %s, %s", seed, pull, shell.x(v), shell.y(v))
-                                    .isTrue();
-                        }
-                    }
-                }
+                String which = "drawing " + seed + ", pull " + pull;
+                assertThat(farthestVertex(before, after, near)).as(which).isLessThanOrEqualTo(1);
+                assertThat(farthestVertex(after, before, near)).as(which).isLessThanOrEqualTo(1);
             }
         });
+    }
+
+    /** How far a vertex of one region that is not near a rim may lie from the other's outline, in grid steps. */
+    private static double farthestVertex(Region one, Region other, Region near) {
+        List<int[]> outline = Probe.edges(other);
+        return Probe.edges(one).stream()
+                .filter(edge -> !Probe.endsInANeedle(edge) && !Probe.inside(near, edge[2], edge[3]))
+                .mapToDouble(edge -> Probe.nearest(outline, edge[2], edge[3])[0])
+                .max()
+                .orElse(0);
     }
 
     @Test

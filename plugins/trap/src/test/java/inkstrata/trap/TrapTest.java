@@ -62,14 +62,23 @@ class TrapTest {
 
     @Test
     void saysWhatRunsUnderWhat() {
-        assertThat(notes(sideBySide(SAND, NIGHT)))
-                .containsExactly("Trap: sand runs 0.40 mm under night along 20.0 mm.");
+        assertThat(notes(sideBySide(SAND, NIGHT))).containsExactly("Trap: sand runs 0.40 mm under night (20.0 mm).");
+    }
+
+    @Test
+    void oneNoteTellsAllThatAnInkRunsUnderAndOver() {
+        Separation drawn = new Drawing(60, 40)
+                .fill(NIGHT, rectangle(5, 10, 10, 20))
+                .fill(SAND, rectangle(15, 10, 10, 20))
+                .fill(RUST, rectangle(25, 10, 10, 20))
+                .knockedOut(NIGHT, SAND, RUST);
+        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm under rust (20.0 mm); over night (20.0 mm).");
     }
 
     @Test
     void aLighterInkPrintedLaterRunsOver() {
         Separation drawn = sideBySide(NIGHT, SAND);
-        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm over night along 20.0 mm.");
+        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm over night (20.0 mm).");
     }
 
     @Test
@@ -79,7 +88,7 @@ class TrapTest {
                 .fill(NIGHT, rectangle(10, 10, 20, 20))
                 .fill(SAND, rectangle(30, 10, 20, 20))
                 .knockedOut(NIGHT, SAND);
-        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm under night along 20.0 mm.");
+        assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm under night (20.0 mm).");
     }
 
     /** Behind a key that runs over everything nothing parts; beside it the light ink still gives way to the dark one. */
@@ -102,13 +111,13 @@ class TrapTest {
                         NIGHT,
                         RUST,
                         SAND);
-        assertThat(notes(beside)).containsExactly("Trap: sand runs 0.40 mm under rust along 10.0 mm.");
+        assertThat(notes(beside)).containsExactly("Trap: sand runs 0.40 mm under rust (10.0 mm).");
     }
 
     @Test
     void aKeyNeverGrows() {
         assertThat(notes(sideBySide(NIGHT, LIGHT_KEY)))
-                .containsExactly("Trap: night runs 0.40 mm under light key along 20.0 mm.");
+                .containsExactly("Trap: night runs 0.40 mm under light key (20.0 mm).");
     }
 
     @Test
@@ -152,7 +161,7 @@ class TrapTest {
                         SAND,
                         RUST,
                         NIGHT);
-        assertThat(notes(drawn)).containsExactly("Trap: rust runs 0.40 mm under night along 20.0 mm.");
+        assertThat(notes(drawn)).containsExactly("Trap: rust runs 0.40 mm under night (20.0 mm).");
     }
 
     private static Separation sideBySide(Ink left, Ink right) {

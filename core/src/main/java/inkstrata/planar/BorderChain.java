@@ -1,0 +1,28 @@
+package inkstrata.planar;
+
+import inkstrata.measure.Grid;
+
+/**
+ * Edges along which something spreads, as a stretch of the outline of what it spreads into.
+ *
+ * @param spread number of the spread
+ * @param xy vertices in grid steps, x and y in turn; what is spread into lies on the side of positive cross products. A closed
+ *     chain repeats its first vertex
+ * @param isClosed whether it is a whole outline
+ * @param before vertex from which the outline comes to the chain's start; of no account if closed
+ * @param after vertex to which the outline goes on from the chain's end; of no account if closed
+ */
+record BorderChain(int spread, int[] xy, boolean isClosed, int[] before, int[] after) {
+    /** How many edges. */
+    int edges() {
+        return xy.length / 2 - 1;
+    }
+
+    double lengthMm() {
+        double steps = 0;
+        for (int i = 2; i < xy.length; i += 2) {
+            steps += Math.hypot(xy[i] - xy[i - 2], xy[i + 1] - xy[i - 1]);
+        }
+        return steps * Grid.STEP_MM;
+    }
+}

@@ -1,0 +1,132 @@
+package inkstrata.planar;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Finds the edges along which things spread, all spreads in one pass, and joins them to chains along the outlines of what is
+ * spread into.
+ *
+ * <p>An outline goes around all kinds that are spread into together: where a line between two of them meets it, the walk goes
+ * on beyond that line. So a chain stays at one interior and ends where something else lies at either side.
+ */
+final class SpreadBorders {
+    private static final int NOTHING = -1;
+    private static final int NOT_ASKED = -2;
+
+    private final Borderlines lines;
+    private final StackKinds kinds;
+    private final List<Spread> spreads;
+    private final int[] previous;
+    /** For each half-edge what spreads across it to its left. */
+    private final int[] spreadOf;
+
+    private SpreadBorders(Borderlines lines, StackKinds kinds, List<Spread> spreads) {
+        this.lines = lines;
+        this.kinds = kinds;
+        this.spreads = spreads;
+        this.previous = new int[lines.size()];
+        for (int h = 0; h < previous.length; h++) {
+            previous[lines.next(h)] = h;
+        }
+        this.spreadOf = spreadOf();
+    }
+
+    /** All chains of all spreads. */
+    static List<BorderChain> chains(Borderlines lines, StackKinds kinds, List<Spread> spreads) {
+        SpreadBorders borders = new SpreadBorders(lines, kinds, spreads);
+        List<BorderChain> chains = new ArrayList<>();
+        boolean[] done = new boolean[lines.size()];
+        for (int h = 0; h < done.length; h++) {
+            if (borders.spreadOf[h] != NOTHING && !done[h]) {
+                chains.add(borders.chain(h, done));
+            }
+        }
+        return chains;
+    }
+
+    private int[] spreadOf() {
+        int[] found = new int[lines.size()];
+        int[][] known = new int[kinds.count()][];
+        for (int h = 0; h < found.length; h++) {
+            int into = lines.kind(h);
+            int from = lines.kind(h ^ 1);
+            if (into == Borderlines.NONE || from == Borderlines.NONE) {
+                found[h] = NOTHING;
+                continue;
+            }
+            if (known[into] == null) {
+                known[into] = new int[kinds.count()];
+                Arrays.fill(known[into], NOT_ASKED);
+            }
+            if (known[into][from] == NOT_ASKED) {
+                known[into][from] = between(from, into);
+            }
+            found[h] = known[into][from];
+        }
+        return found;
+    }
+
+    private int between(int from, int into) {
+        for (int s = 0; s < spreads.size(); s++) {
+            if (kinds.isIn(spreads.get(s).into(), into)
+                    && kinds.isIn(spreads.get(s).from(), from)) {
+                return s;
+            }
+        }
+        return NOTHING;
+    }
+
+    private BorderChain chain(int half, boolean[] done) {
+        int spread = spreadOf[half];
+        int first = half;
+        int before = before(first, spread);
+        while (before != half && spreadOf[before] == spread) {
+            first = before;
+            before = before(first, spread);
+        }
+        boolean isClosed = before == half && spreadOf[before] == spread;
+        first = isClosed ? half : first;
+        Ints xy = new Ints(32);
+        addVertex(lines.origin(first), xy);
+        int at = first;
+        do {
+            done[at] = true;
+            addVertex(lines.origin(at ^ 1), xy);
+            at = after(at, spread);
+        } while (at != first && spreadOf[at] == spread);
+        return new BorderChain(
+                spread, xy.toArray(), isClosed, vertex(lines.origin(before)), vertex(lines.origin(at ^ 1)));
+    }
+
+    private boolean isWithin(int half, int spread) {
+        return kinds.isIn(spreads.get(spread).into(), lines.kind(half));
+    }
+
+    /** The next half-edge of the outline of what is spread into. */
+    private int after(int half, int spread) {
+        int next = lines.next(half);
+        while (isWithin(next ^ 1, spread)) {
+            next = lines.next(next ^ 1);
+        }
+        return next;
+    }
+
+    private int before(int half, int spread) {
+        int last = previous[half];
+        while (isWithin(last ^ 1, spread)) {
+            last = previous[last ^ 1];
+        }
+        return last;
+    }
+
+    private void addVertex(int vertex, Ints xy) {
+        xy.add(lines.x(vertex));
+        xy.add(lines.y(vertex));
+    }
+
+    private int[] vertex(int vertex) {
+        return new int[] {lines.x(vertex), lines.y(vertex)};
+    }
+}

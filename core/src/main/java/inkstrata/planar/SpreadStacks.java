@@ -1,0 +1,78 @@
+package inkstrata.planar;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/** What the stacks of a mapped {@link SpreadDrawing} stand for: the kind that was there and what has spread over it. */
+final class SpreadStacks {
+    private final StackKinds kinds;
+    private final List<Spread> spreads;
+    private final List<Integer> kindOf = new ArrayList<>();
+    private final List<BitSet> spreadsOver = new ArrayList<>();
+
+    /** A corridor counts only where it lies over what it spreads into. */
+    SpreadStacks(List<PaintStack> stacks, StackKinds kinds, List<Spread> spreads) {
+        this.kinds = kinds;
+        this.spreads = spreads;
+        for (PaintStack stack : stacks) {
+            int kind = Borderlines.NONE;
+            BitSet over = new BitSet();
+            for (Paint paint : stack.paints()) {
+                int number = paint.colour().packed();
+                if (number < kinds.count()) {
+                    kind = number;
+                } else {
+                    over.set(number - kinds.count());
+                }
+            }
+            int below = kind;
+            over.stream()
+                    .filter(spread -> !kinds.isIn(spreads.get(spread).into(), below))
+                    .forEach(over::clear);
+            kindOf.add(kind);
+            spreadsOver.add(over);
+        }
+    }
+
+    /** For each stack the one spread of an area that covers it, or {@link Borderlines#NONE}. */
+    int[] spreadsOf(int area) {
+        int[] found = new int[kindOf.size()];
+        for (int stack = 0; stack < found.length; stack++) {
+            found[stack] = spreadsOver.get(stack).stream()
+                    .filter(spread -> spreads.get(spread).area() == area)
+                    .findFirst()
+                    .orElse(Borderlines.NONE);
+        }
+        return found;
+    }
+
+    /** 0 for each stack that is in a set or that an area has spread over, else {@link Borderlines#NONE}. */
+    int[] grown(int area, StackSet set) {
+        int[] kind = spreadsOf(area);
+        for (int stack = 0; stack < kind.length; stack++) {
+            boolean covered = kind[stack] != Borderlines.NONE || kinds.isIn(set, kindOf.get(stack));
+            kind[stack] = covered ? 0 : Borderlines.NONE;
+        }
+        return kind;
+    }
+
+    boolean isFrom(int spread, int stack) {
+        return stack != EdgeTable.OUTSIDE && kinds.isIn(spreads.get(spread).from(), kindOf.get(stack));
+    }
+
+    /** The number of a stack like that one, over which that spread does not lie. */
+    int without(int stack, int spread) {
+        BitSet over = (BitSet) spreadsOver.get(stack).clone();
+        over.clear(spread);
+        for (int known = 0; known < kindOf.size(); known++) {
+            if (kindOf.get(known).equals(kindOf.get(stack))
+                    && spreadsOver.get(known).equals(over)) {
+                return known;
+            }
+        }
+        kindOf.add(kindOf.get(stack));
+        spreadsOver.add(over);
+        return kindOf.size() - 1;
+    }
+}

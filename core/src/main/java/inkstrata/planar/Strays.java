@@ -1,0 +1,83 @@
+package inkstrata.planar;
+
+/**
+ * Finds the parts of what an area gains that share no edge with what they spread from: corridors reach across whatever lies
+ * in their way.
+ */
+final class Strays {
+    private final EdgeTable edges;
+    private final SpreadStacks stacks;
+    private final Borderlines lines;
+
+    private Strays(EdgeTable edges, SpreadStacks stacks, int area) {
+        this.edges = edges;
+        this.stacks = stacks;
+        this.lines = Borderlines.of(edges, stacks.spreadsOf(area));
+    }
+
+    /** The same edges; those around stray parts of what an area gains say that it does not spread there. */
+    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, int area) {
+        Strays strays = new Strays(edges, stacks, area);
+        boolean[] isHeld = strays.heldWalks();
+        return strays.areIn(isHeld) ? strays.without(strays.heldInteriors(isHeld)) : edges;
+    }
+
+    /** For each walk whether it runs along something that it spreads from. */
+    private boolean[] heldWalks() {
+        boolean[] isHeld = new boolean[lines.walkCount()];
+        for (int h = 0; h < lines.size(); h++) {
+            int spread = lines.kind(h);
+            if (spread != Borderlines.NONE && stacks.isFrom(spread, side(edges, h ^ 1)[lines.edge(h)])) {
+                isHeld[lines.walkOf(h)] = true;
+            }
+        }
+        return isHeld;
+    }
+
+    /** Whether the outer walk around some part is not held; a walk around a hole in it may be. */
+    private boolean areIn(boolean[] isHeld) {
+        for (int walk = 0; walk < isHeld.length; walk++) {
+            boolean isPart = lines.kind(lines.firstOfWalk(walk)) != Borderlines.NONE && lines.doubledArea(walk) > 0;
+            if (isPart && !isHeld[walk]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** For each walk whether any walk around the same part is held. */
+    private boolean[] heldInteriors(boolean[] isHeld) {
+        Interiors interiors = Interiors.of(lines);
+        boolean[] isPartHeld = new boolean[isHeld.length];
+        for (int walk = 0; walk < isHeld.length; walk++) {
+            isPartHeld[interiors.of(walk)] |= isHeld[walk];
+        }
+        for (int walk = 0; walk < isHeld.length; walk++) {
+            isPartHeld[walk] = isPartHeld[interiors.of(walk)];
+        }
+        return isPartHeld;
+    }
+
+    private EdgeTable without(boolean[] isHeld) {
+        EdgeTable rest = new EdgeTable(
+                edges.x(),
+                edges.y(),
+                edges.from(),
+                edges.to(),
+                edges.left().clone(),
+                edges.right().clone(),
+                edges.source());
+        for (int h = 0; h < lines.size(); h++) {
+            if (lines.kind(h) != Borderlines.NONE && !isHeld[lines.walkOf(h)]) {
+                int[] side = side(rest, h);
+                side[lines.edge(h)] = stacks.without(side[lines.edge(h)], lines.kind(h));
+            }
+        }
+        return rest;
+    }
+
+    /** The stacks on the left of half-edges that run as that one does along its edge. */
+    private static int[] side(EdgeTable edges, int half) {
+        return (half & 1) == 0 ? edges.left() : edges.right();
+    }
+}
