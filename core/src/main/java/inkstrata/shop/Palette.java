@@ -90,6 +90,12 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
                 notes.add(printsNowhere(ink, visible.keySet()));
             }
         }
+        if (inks.isEmpty()) {
+            notes.add(Note.warning(
+                    Source.UNKNOWN,
+                    "Nothing prints: every colour that shows is the sheet's, " + job.sheetColour()
+                            + ". Draw in another colour, or set sheet.colour."));
+        }
         return new Palette(inks, inkOf, notes);
     }
 

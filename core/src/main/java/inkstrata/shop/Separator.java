@@ -146,7 +146,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         List<Ink> ordered;
         try {
             ordered = PrintingOrder.asAsked(
-                    table.inks(), job.order(), table.sheet().side());
+                    table.inks(), orderOfPrinted(table, job), table.sheet().side());
         } catch (IllegalArgumentException e) {
             throw new JobException(job.file(), 0, e.getMessage());
         }
@@ -156,5 +156,16 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
             plan = planner.plan(table, plan, job);
         }
         return plan;
+    }
+
+    /** The job's order without the inks it lists that print nowhere; of those the palette's notes speak. */
+    private static List<String> orderOfPrinted(PlanningTable table, Job job) {
+        return job.order().stream()
+                .filter(name -> isAnInk(name, table.inks()) || !isAnInk(name, job.inks()))
+                .toList();
+    }
+
+    private static boolean isAnInk(String name, List<Ink> inks) {
+        return inks.stream().anyMatch(ink -> ink.name().equals(name));
     }
 }
