@@ -2,7 +2,13 @@ package inkstrata.artwork.svg;
 
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.css.engine.CSSContext;
+import org.apache.batik.css.engine.CSSEngine;
+import org.apache.batik.css.engine.value.ShorthandManager;
+import org.apache.batik.css.engine.value.ValueManager;
+import org.apache.batik.css.parser.ExtendedParser;
 import org.apache.batik.dom.AbstractDocument;
+import org.apache.batik.dom.AbstractStylableDocument;
 import org.apache.batik.dom.GenericElementNS;
 import org.apache.batik.dom.util.DOMUtilities;
 import org.apache.batik.util.ParsedURL;
@@ -14,6 +20,9 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
     static final String MADE_UP_PLACE = "http://drawing.invalid/drawing.svg";
 
     private static final long serialVersionUID = 1L;
+
+    /** SVG 2, section 6.7; Batik looks for its own copy beside this class and, when there is none, goes without a word. */
+    private static final String USER_AGENT_SHEET = "svg, symbol, marker, pattern { overflow: hidden }";
 
     /** An empty document, whose elements are made one by one while reading. */
     static SVGOMDocument emptyDocument() {
@@ -35,5 +44,17 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
             return new GenericElementNS(namespace, qualifiedName, document);
         }
         return super.createElementNS(document, namespace, qualifiedName);
+    }
+
+    @Override
+    public CSSEngine createCSSEngine(
+            AbstractStylableDocument document,
+            CSSContext context,
+            ExtendedParser parser,
+            ValueManager[] values,
+            ShorthandManager[] shorthands) {
+        CSSEngine engine = super.createCSSEngine(document, context, parser, values, shorthands);
+        engine.setUserAgentStyleSheet(engine.parseStyleSheet(USER_AGENT_SHEET, new ParsedURL(MADE_UP_PLACE), "all"));
+        return engine;
     }
 }
