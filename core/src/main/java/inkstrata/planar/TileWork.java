@@ -13,7 +13,7 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
     /** No tile is split below this width and height, in grid steps. */
     private static final int SMALLEST = 64;
 
-    /** After so many splits in a row that leave nearly all pieces in one half, splitting is no use. */
+    /** After so many splits in a row that leave nearly all pieces in one half and cut many, splitting is no use. */
     private static final int MOST_FUTILE = 8;
 
     private final transient Shared shared;
@@ -63,8 +63,11 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
         Tile[] halves = splitter.split(tile, vertical, at);
         shared.onLines().add(splitter.onLines());
         Culling culling = shared.culling().get();
-        TileWork low = half(culling.cull(halves[0]));
-        TileWork high = half(culling.cull(halves[1]));
+        Tile lowTile = culling.cull(halves[0]);
+        Tile highTile = culling.cull(halves[1]);
+        int nowFutile = isFutile(lowTile.pieceCount(), highTile.pieceCount()) ? futile + 1 : 0;
+        TileWork low = new TileWork(shared, lowTile, nowFutile);
+        TileWork high = new TileWork(shared, highTile, nowFutile);
         high.fork();
         List<MappedTile> result = new ArrayList<>(low.compute());
         result.addAll(high.join());
@@ -78,8 +81,9 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
                 || (box.width() <= SMALLEST && box.height() <= SMALLEST);
     }
 
-    private TileWork half(Tile half) {
-        boolean nearlyAll = half.pieceCount() > tile.pieceCount() * 0.9;
-        return new TileWork(shared, half, nearlyAll ? futile + 1 : 0);
+    /** Where hardly a piece is cut, a split closes in on what lies in a small part of the tile, and costs next to nothing. */
+    private boolean isFutile(int low, int high) {
+        int whole = tile.pieceCount();
+        return Math.max(low, high) > 0.9 * whole && (long) low + high > 1.1 * whole;
     }
 }

@@ -11,8 +11,10 @@ import inkstrata.artwork.Source;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.LongFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -49,6 +51,43 @@ class PlanarMapperTest {
     void veryManyDrawingsAlongTileLinesAreMappedRight() {
         for (long seed = 400; seed < 100_000; seed++) {
             check(LatticeDrawings.of(seed), seed);
+        }
+    }
+
+    /** Up to what rounding each tile on its own moves: half a step or so along all outlines. */
+    @Test
+    void anyTileSizeGivesTheSameRegions() {
+        for (long seed = 0; seed < 60; seed++) {
+            Artwork artwork = seed % 3 == 0 ? NastyDrawings.translucent(seed) : LatticeDrawings.of(seed);
+            if (artwork.shapes().size() > 12) {
+                continue;
+            }
+            PlanarMap one = PlanarMapper.map(artwork, MapSettings.DEFAULT.withTilePieces(1_000_000));
+            for (int tile : new int[] {2, 20}) {
+                PlanarMap other = PlanarMapper.map(artwork, MapSettings.DEFAULT.withTilePieces(tile));
+                MapLaws.stacksLieAlike(one, other, artwork.name() + ", tiles of " + tile);
+            }
+        }
+    }
+
+    /** Specks in a corner of a large sheet: closing in on them costs next to nothing, and leaves no tile full. */
+    @Test
+    void tilesCloseInOnWhatLiesCloseTogether() {
+        List<FlatShape> specks = new ArrayList<>();
+        for (int i = 0; i < 6_400; i++) {
+            Outline speck = Outline.rectangle(150 + i % 80 * 0.001, 150 + i / 80 * 0.001, 0.0005, 0.0005);
+            specks.add(FlatShape.opaque(new Area(speck, FillRule.NONZERO), Rgb.of(i), Source.UNKNOWN));
+        }
+        Artwork artwork = new Artwork("specks", new Frame(0, 0, 1_000, 1_000), specks, List.of());
+        Drawing drawing = Drawing.of(artwork);
+        Paints paints = new Paints(drawing.shapes());
+        MapSettings settings = MapSettings.DEFAULT;
+        Segments segments = MapChecks.segments(artwork, settings);
+        Tile root = new Culling(drawing, paints, settings.depth())
+                .cull(Cropping.toFrame(drawing, segments, Box.of(artwork.frame())));
+        TileWork work = new TileWork(TileWork.Shared.of(drawing, segments, paints, settings), root, 0);
+        for (MappedTile tile : new ForkJoinPool(1).invoke(work)) {
+            assertThat(tile.edges().length / MappedTile.STRIDE).isLessThan(2 * settings.tilePieces());
         }
     }
 
