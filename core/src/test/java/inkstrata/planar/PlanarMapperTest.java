@@ -75,7 +75,9 @@ class PlanarMapperTest {
     void tilesCloseInOnWhatLiesCloseTogether() {
         List<FlatShape> specks = new ArrayList<>();
         for (int i = 0; i < 6_400; i++) {
-            Outline speck = Outline.rectangle(150 + i % 80 * 0.001, 150 + i / 80 * 0.001, 0.0005, 0.0005);
+            int column = i % 80;
+            int row = i / 80;
+            Outline speck = Outline.rectangle(150 + column * 0.001, 150 + row * 0.001, 0.0005, 0.0005);
             specks.add(FlatShape.opaque(new Area(speck, FillRule.NONZERO), Rgb.of(i), Source.UNKNOWN));
         }
         Artwork artwork = new Artwork("specks", new Frame(0, 0, 1_000, 1_000), specks, List.of());
