@@ -37,9 +37,9 @@ class PredicatesTest {
     void exactRoundingAgreesWithDecimals() {
         Random random = new Random(5);
         for (int i = 0; i < 5_000; i++) {
-            long m = random.nextInt(1_000) + 2;
-            long n = 1 + random.nextInt((int) m - 1);
-            long d = random.nextInt(2_001) - 1_000;
+            long m = random.nextInt(1_000) + 2L;
+            long n = 1L + random.nextInt((int) m - 1);
+            long d = random.nextInt(2_001) - 1_000L;
             boolean flip = random.nextBoolean();
             assertThat(Predicates.roundedExactly(d, flip ? -n : n, flip ? -m : m))
                     .as("%d * %d / %d", d, n, m)
