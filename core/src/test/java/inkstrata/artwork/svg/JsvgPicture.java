@@ -15,8 +15,11 @@ final class JsvgPicture {
     private JsvgPicture() {}
 
     /** On white and without smoothing, so that every pixel has a colour of the drawing. */
-    static int[] pixels(URL svg, int width) {
+    static int[] pixels(URL svg, int width) throws Verdict.OtherPicture.CannotRead {
         SVGDocument document = new SVGLoader().load(svg);
+        if (document == null) {
+            throw new Verdict.OtherPicture.CannotRead();
+        }
         double ratio = document.size().getHeight() / document.size().getWidth();
         int height = (int) Math.round(width * ratio);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,6 +60,37 @@ class OtherRendererTest {
             }
         }
         FlagsTest.check(verdicts(folder, Flags.names()), RESVG_IS_WRONG);
+    }
+
+    /**
+     * Drawings of our own, where resvg draws another picture, and why ours is right.
+     *
+     * <ul>
+     *   <li>alpha-mask: mask-type is alpha, so the grey of the mask's shapes does not count (CSS Masking 1, section 7.6;
+     *       jsvg agrees).
+     *   <li>markers: the shorthand {@code marker} in a style (SVG 2, section 13.7.3; jsvg and librsvg draw those dots).
+     *   <li>strokes: vector-effect non-scaling-stroke (SVG 2, section 8.13; jsvg agrees).
+     *   <li>switch-css: {@code !important} in a sheet outweighs the style attribute (CSS Cascade 4, section 6.1; librsvg
+     *       agrees).
+     *   <li>text: resvg is asked for a picture without the fonts of this machine; jsvg agrees.
+     *   <li>transforms: CSS transform and transform-origin in a style (CSS Transforms 1, sections 5 and 8).
+     * </ul>
+     */
+    @Test
+    void drawingsLookAsResvgDrawsThem() throws IOException, URISyntaxException {
+        Map<String, Path> files = new TreeMap<>();
+        for (String name : Drawings.NAMES) {
+            files.put(name, Path.of(Drawings.url(name).toURI()));
+        }
+        Drawings.check(
+                name -> width -> resvg.areas(files.get(name), width),
+                Map.of(
+                        "alpha-mask", "#e56b6f +0.0",
+                        "markers", "#bc4749 +0.0",
+                        "strokes", "#",
+                        "switch-css", "#",
+                        "text", "#fefae0 -0.0",
+                        "transforms", "#ffffff -0.0"));
     }
 
     @Test

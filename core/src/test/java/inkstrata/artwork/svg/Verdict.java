@@ -31,9 +31,14 @@ final class Verdict {
         } catch (ArtworkException refused) {
             return refused.getMessage();
         }
-        VisibleAreas.Difference worst = ours.from(other.areas(WIDTH), ROUNDING);
-        if (Math.abs(worst.share()) > TOLERANCE) {
-            worst = ours.from(other.areas(LARGE_WIDTH), ROUNDING);
+        VisibleAreas.Difference worst;
+        try {
+            worst = ours.from(other.areas(WIDTH), ROUNDING);
+            if (Math.abs(worst.share()) > TOLERANCE) {
+                worst = ours.from(other.areas(LARGE_WIDTH), ROUNDING);
+            }
+        } catch (OtherPicture.CannotRead unread) {
+            return unread.getMessage();
         }
         return Math.abs(worst.share()) > TOLERANCE
                 ? String.format(Locale.ROOT, "%s %+.4f", worst.colour(), worst.share())
@@ -44,6 +49,15 @@ final class Verdict {
     @FunctionalInterface
     interface OtherPicture {
         /** In a picture of that many pixels across. */
-        VisibleAreas areas(int width) throws IOException;
+        VisibleAreas areas(int width) throws IOException, CannotRead;
+
+        /** The other renderer has no picture of it. */
+        final class CannotRead extends Exception {
+            private static final long serialVersionUID = 1L;
+
+            CannotRead() {
+                super("cannot be read by the other renderer");
+            }
+        }
     }
 }
