@@ -8,6 +8,7 @@ import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -26,8 +27,11 @@ final class Visible {
                         .add(stack);
             }
         }
+        List<Region> dissolved = map.dissolveAll(stacks.values().stream()
+                .map(numbers -> StackSet.of(numbers.build()))
+                .toList());
         Map<Rgb, Region> regions = new TreeMap<>();
-        stacks.forEach((colour, numbers) -> regions.put(colour, map.dissolve(StackSet.of(numbers.build()))));
+        stacks.keySet().forEach(colour -> regions.put(colour, dissolved.get(regions.size())));
         return regions;
     }
 }
