@@ -61,10 +61,10 @@ public final class NearColours {
 
     /** Whether any two of these colours are within the limit of each other. */
     public static boolean any(List<Rgb> colours, double limit) {
-        double[][] apart = distances(colours);
-        for (int i = 0; i < apart.length; i++) {
-            for (int j = i + 1; j < apart.length; j++) {
-                if (apart[i][j] <= limit) {
+        List<Lab> labs = colours.stream().map(Lab::of).toList();
+        for (int i = 0; i < labs.size(); i++) {
+            for (int j = i + 1; j < labs.size(); j++) {
+                if (Ciede2000.difference(labs.get(i), labs.get(j)) <= limit) {
                     return true;
                 }
             }

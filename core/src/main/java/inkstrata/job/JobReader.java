@@ -9,6 +9,7 @@ import inkstrata.plan.Ink;
 import inkstrata.plan.Mesh;
 import inkstrata.plan.Side;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,12 @@ public final class JobReader {
      */
     public static Job read(Path file) throws IOException {
         Path name = file.getFileName();
-        return read(name == null ? file.toString() : name.toString(), Files.readString(file, StandardCharsets.UTF_8));
+        String shortName = name == null ? file.toString() : name.toString();
+        try {
+            return read(shortName, Files.readString(file, StandardCharsets.UTF_8));
+        } catch (CharacterCodingException fault) {
+            throw new JobException(shortName, 0, "this is not UTF-8 text. Save it as UTF-8.");
+        }
     }
 
     /**

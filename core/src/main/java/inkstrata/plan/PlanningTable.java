@@ -22,8 +22,8 @@ public record PlanningTable(Sheet sheet, List<Ink> inks, List<Row> rows) {
      *
      * @param stack its number in the map
      * @param paints what lies there, top first
-     * @param inks for each of these paints its ink; empty for a paint that is the bare sheet's colour
-     * @param areaMm2 on the whole sheet
+     * @param inks for each of these paints its ink; empty for a paint that has none: the bare sheet's colour, or one that shows nowhere
+     * @param areaMm2 within the picture's frame
      */
     public record Row(int stack, PaintStack paints, List<Optional<Ink>> inks, double areaMm2) {
         public Row {

@@ -2,7 +2,6 @@ package inkstrata.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The pulls in print order, and how they came about.
@@ -14,10 +13,6 @@ public record PrintPlan(List<Pull> pulls, List<Decision> decisions) {
     public PrintPlan {
         pulls = List.copyOf(pulls);
         decisions = List.copyOf(decisions);
-    }
-
-    public Optional<Pull> pullOf(Ink ink) {
-        return pulls.stream().filter(pull -> pull.ink().equals(ink)).findFirst();
     }
 
     public PrintPlan withPulls(List<Pull> newPulls) {

@@ -87,7 +87,7 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         }
         for (Ink ink : job.inks()) {
             if (!used.contains(ink)) {
-                notes.add(printsNowhere(ink, visible.keySet()));
+                notes.add(printsNowhere(ink, visible.keySet(), job));
             }
         }
         if (inks.isEmpty()) {
@@ -142,7 +142,15 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
                         + " from it.");
     }
 
-    private static Note printsNowhere(Ink ink, Set<Rgb> colours) {
+    private static Note printsNowhere(Ink ink, Set<Rgb> colours, Job job) {
+        double toSheet = Ciede2000.difference(ink.swatch(), job.sheetColour());
+        if (toSheet <= job.merge()) {
+            return Note.warning(
+                    Source.UNKNOWN,
+                    "Ink '" + ink.name() + "' (" + ink.swatch()
+                            + ") prints nowhere: no colour of the artwork is nearer to it"
+                            + " than to the bare sheet, CIEDE2000 " + rounded(toSheet) + " away.");
+        }
         Map<Rgb, Double> apart = new HashMap<>();
         colours.forEach(colour -> apart.put(colour, Ciede2000.difference(colour, ink.swatch())));
         String nearest = apart.entrySet().stream()
@@ -152,7 +160,7 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         return Note.warning(
                 Source.UNKNOWN,
                 "Ink '" + ink.name() + "' (" + ink.swatch()
-                        + ") prints nowhere: no colour of the artwork is within merge of" + " it." + nearest);
+                        + ") prints nowhere: no colour of the artwork is within merge of it." + nearest);
     }
 
     private static String rounded(double difference) {

@@ -17,11 +17,26 @@ final class SheetLayout {
 
     private SheetLayout() {}
 
-    /** The sheet the job names, or one with {@link #MARGIN_MM} around the picture. */
+    /**
+     * The sheet the job names, or one with {@link #MARGIN_MM} around the picture.
+     *
+     * @throws JobException if it is larger than the grid
+     */
     static Sheet sheet(Artwork artwork, Job job) {
         Size size = job.sheet()
                 .orElseGet(() -> new Size(
                         artwork.frame().width() + 2 * MARGIN_MM, artwork.frame().height() + 2 * MARGIN_MM));
+        double largest = Grid.millimetres(Grid.LIMIT - 1);
+        if (size.width() > largest || size.height() > largest) {
+            throw new JobException(
+                    job.file(),
+                    0,
+                    String.format(
+                            Locale.ROOT,
+                            "the sheet of %.1f x %.1f mm is larger than 8388 mm. Make it, or the picture, smaller.",
+                            size.width(),
+                            size.height()));
+        }
         return new Sheet(size, job.sheetColour(), job.side());
     }
 

@@ -29,7 +29,7 @@ final class Desk {
         return job;
     }
 
-    /** Prints the notes that matter to the print, and how many others there are. */
+    /** Prints the notes that matter to the print; the others stand in what is written. */
     void warnings(Separation separation) {
         List<Note> notes = Stream.concat(separation.artwork().notes().stream(), separation.notes().stream())
                 .toList();

@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.jar.JarFile;
+import java.util.zip.ZipException;
 
 /** The plug-ins of this program and those in the jars of a folder; closed when they are no longer needed. */
 final class FoundPlugins implements AutoCloseable {
@@ -73,6 +75,13 @@ final class FoundPlugins implements AutoCloseable {
             files.forEach(jars::add);
         }
         Collections.sort(jars);
+        for (Path jar : jars) {
+            try (JarFile opened = new JarFile(jar.toFile())) {
+                opened.size();
+            } catch (ZipException fault) {
+                throw new CommandFault(jar + ": this is not a jar. Take it away or build it again.", fault);
+            }
+        }
         return jars;
     }
 

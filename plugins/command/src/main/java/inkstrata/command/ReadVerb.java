@@ -51,7 +51,7 @@ final class ReadVerb implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         try (Progress progress = new Progress(spec.commandLine().getErr(), inkstrata.quiet())) {
-            Job job = arguments.job();
+            Job job = new Desk(spec.commandLine().getErr(), inkstrata).job(arguments);
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job);
             progress.begins("mapping " + artwork.shapes().size() + " shapes");

@@ -27,7 +27,7 @@ final class Replaceable {
         Map<String, String> written =
                 Files.isRegularFile(target.resolve(Checksums.FILE)) ? Checksums.read(target) : Map.of();
         for (String file : Trees.files(target)) {
-            if (file.equals(Checksums.FILE)) {
+            if (file.equals(Checksums.FILE) && !written.isEmpty()) {
                 continue;
             }
             String sum = written.get(file);

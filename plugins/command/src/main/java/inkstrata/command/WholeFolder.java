@@ -24,12 +24,14 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
     private static final Pattern NAME =
             Pattern.compile("[A-Za-z0-9_][A-Za-z0-9_. +-]*(/[A-Za-z0-9_][A-Za-z0-9_. +-]*)*");
 
+    private final Path asGiven;
     private final Path target;
     private final Path unfinished;
     private final Thread onBreak;
     private final TreeSet<String> names = new TreeSet<>();
 
-    private WholeFolder(Path target, Path unfinished) {
+    private WholeFolder(Path asGiven, Path target, Path unfinished) {
+        this.asGiven = asGiven;
         this.target = target;
         this.unfinished = unfinished;
         this.onBreak = new Thread(() -> Trees.deleteQuietly(unfinished), "tidy up");
@@ -58,7 +60,7 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
                 "." + name + ".unfinished-" + ProcessHandle.current().pid());
         Trees.delete(unfinished);
         Files.createDirectory(unfinished);
-        return new WholeFolder(target, unfinished);
+        return new WholeFolder(folder, target, unfinished);
     }
 
     @Override
@@ -79,7 +81,11 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
         return List.copyOf(names);
     }
 
-    /** Lets the folder take its name; what had that name before is gone. */
+    /**
+     * Lets the folder take its name; what had that name before is gone.
+     *
+     * @throws CommandFault if something came into the old folder meanwhile; it is left as it is then
+     */
     void publish() throws IOException {
         Checksums.write(unfinished, names());
         if (Files.exists(target)) {
@@ -87,8 +93,9 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
             Trees.delete(old);
             Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
             try {
+                Replaceable.check(asGiven, old);
                 Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (IOException failed) {
+            } catch (IOException | CommandFault failed) {
                 Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
                 throw failed;
             }

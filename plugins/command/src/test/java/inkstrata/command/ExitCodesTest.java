@@ -106,6 +106,26 @@ class ExitCodesTest {
     }
 
     @Test
+    void threeWhereAJarIsNone() throws IOException {
+        Path jars = Files.createDirectory(folder.resolve("jars"));
+        write(jars.resolve("bad.jar"), "nothing of the kind");
+        say("plugins", "--plugins", jars).failsWith(ExitCode.COMMAND_AT_FAULT, "bad.jar: this is not a jar");
+    }
+
+    @Test
+    void threeWhereASheetIsLargerThanTheGrid() throws IOException {
+        say("plan", boats, "--width", "8380 mm").failsWith(ExitCode.COMMAND_AT_FAULT, "larger than 8388 mm");
+        write(folder.resolve("boats.yaml"), "sheet: {size: 9000 x 9000 mm}");
+        say("plan", boats).failsWith(ExitCode.COMMAND_AT_FAULT, "boats.yaml", "larger than 8388 mm");
+    }
+
+    @Test
+    void threeWhereAJobFileIsNotUtf8() throws IOException {
+        Files.write(folder.resolve("boats.yaml"), new byte[] {'t', ':', ' ', (byte) 0xf6});
+        say("plan", boats).failsWith(ExitCode.COMMAND_AT_FAULT, "boats.yaml", "UTF-8");
+    }
+
+    @Test
     void fourWhereAProgramIsAtFault() throws IOException {
         Path jars = StrangersJar.failing(folder.resolve("jars"));
         say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars)

@@ -62,6 +62,8 @@ class VerbsTest {
     void widthComesFromTheCommandElseTheJobElseTheDrawing() throws IOException {
         write(folder.resolve("boats.yaml"), "artwork: {width: 120 mm}");
         assertThat(say("read", boats).isDone().out()).startsWith("boats.svg: 120.00 x 80.00 mm");
+        assertThat(say("read", boats).isDone().said())
+                .containsExactly("inkstrata: job file: " + folder.resolve("boats.yaml"));
         assertThat(say("read", boats, "--width", "30 cm").isDone().out()).startsWith("boats.svg: 300.00 x 200.00 mm");
         Path other = write(folder.resolve("other.yaml"), "title: Other");
         assertThat(say("read", boats, "--job", other).isDone().out()).startsWith("boats.svg: 60.00 x 40.00 mm");
@@ -75,7 +77,7 @@ class VerbsTest {
         assertThat(say("read", bare, "--units-per-inch", "72").isDone().out()).startsWith("bare.svg: 25.40 x 12.70 mm");
         assertThat(say("read", bare).isDone().out())
                 .startsWith("bare.svg: 19.05 x 9.53 mm")
-                .contains("19.05");
+                .contains("\ninfo: ", "CSS px", "19.05 x 9.53 mm");
     }
 
     @Test

@@ -45,8 +45,35 @@ class WholeFolderTest {
     @Test
     void listsChecksums() throws IOException {
         write("films", "abc");
-        assertThat(folder.resolve("films/SHA256SUMS"))
-                .hasContent("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad  01-sand.svg\n");
+        assertThat(folder.resolve("films/SHA256SUMS")).hasContent("""
+                        # Written by Inkstrata, which replaces this folder as long as all of it is unchanged.
+                        ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad  01-sand.svg
+                        """);
+    }
+
+    @Test
+    void leavesAFolderAloneWhoseListSomebodyElseWrote() throws IOException {
+        Path films = Files.createDirectory(folder.resolve("films"));
+        Files.writeString(films.resolve("a.txt"), "abc");
+        Files.writeString(
+                films.resolve("SHA256SUMS"),
+                "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad  a.txt\n");
+        refuses("holds SHA256SUMS, which was not written here");
+        Files.delete(films.resolve("a.txt"));
+        refuses("holds SHA256SUMS, which was not written here");
+    }
+
+    @Test
+    void leavesAFolderAloneIntoWhichSomethingCameMeanwhile() throws IOException {
+        write("films", "sand");
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"))) {
+            put(whole, "01-rust.svg", "rust");
+            Files.writeString(folder.resolve("films/mine.txt"), "mine");
+            assertThatThrownBy(whole::publish)
+                    .isInstanceOf(CommandFault.class)
+                    .hasMessageContaining("holds mine.txt, which was not written here");
+        }
+        assertThat(Trees.files(folder)).containsExactly("films/01-sand.svg", "films/SHA256SUMS", "films/mine.txt");
     }
 
     @Test

@@ -14,8 +14,11 @@ import java.util.Locale;
  * @param why one sentence with its numbers
  */
 record Key(Ink ink, String why) {
+    /** A clearer ink would show what runs on beneath it (our own choice). */
+    private static final double HIDES = 0.5;
+
     /**
-     * The keys of a print: those the job names, else the darkest ink if it is dark enough.
+     * The keys of a print: those the job names, else the darkest ink that hides, if it is dark enough.
      *
      * @param darkEnough the highest L* at which an ink hides what runs on beneath it
      */
@@ -28,19 +31,21 @@ record Key(Ink ink, String why) {
             return named;
         }
         Ink darkest = table.inks().stream()
+                .filter(ink -> ink.hiding() >= HIDES)
                 .min(Comparator.comparingDouble(Key::lightness)
                         .thenComparing(Ink::swatch)
                         .thenComparing(Ink::name))
-                .orElseThrow();
-        if (lightness(darkest) > darkEnough) {
+                .orElse(null);
+        if (darkest == null || lightness(darkest) > darkEnough) {
             return List.of();
         }
         return List.of(new Key(
                 darkest,
                 String.format(
                         Locale.ROOT,
-                        "It is the darkest ink, L* %.0f, and hides what lies beneath it.",
-                        lightness(darkest))));
+                        "It is the darkest ink, L* %.0f, and with hiding %.2f it covers what lies beneath it.",
+                        lightness(darkest),
+                        darkest.hiding())));
     }
 
     private static double lightness(Ink ink) {
