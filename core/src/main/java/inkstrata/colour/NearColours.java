@@ -26,32 +26,21 @@ public final class NearColours {
      */
     public static List<List<Rgb>> group(Map<Rgb, Double> areas, double limit) {
         List<Rgb> colours = new ArrayList<>(new TreeMap<>(areas).keySet());
-        int n = colours.size();
-        double[][] apart = distances(colours);
         List<List<Rgb>> groups = new ArrayList<>();
         for (Rgb colour : colours) {
             groups.add(new ArrayList<>(List.of(colour)));
         }
-        boolean[] gone = new boolean[n];
-        while (limit > 0) {
-            int[] closest = closest(apart, gone, limit);
-            if (closest.length == 0) {
-                break;
-            }
-            int keep = closest[0];
-            int join = closest[1];
+        Linkage linkage = new Linkage(distances(colours));
+        for (int keep = linkage.closest(limit); keep >= 0 && limit > 0; keep = linkage.closest(limit)) {
+            int join = linkage.nearest(keep);
             groups.get(keep).addAll(groups.get(join));
-            gone[join] = true;
-            for (int k = 0; k < n; k++) {
-                apart[keep][k] = Math.max(apart[keep][k], apart[join][k]);
-                apart[k][keep] = apart[keep][k];
-            }
+            linkage.join(keep, join);
         }
         Comparator<Rgb> mostFirst =
                 Comparator.comparing((Rgb colour) -> -areas.get(colour)).thenComparing(Comparator.naturalOrder());
         List<List<Rgb>> result = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            if (!gone[i]) {
+        for (int i = 0; i < groups.size(); i++) {
+            if (!linkage.isGone(i)) {
                 result.add(groups.get(i).stream().sorted(mostFirst).toList());
             }
         }
@@ -82,19 +71,5 @@ public final class NearColours {
             }
         }
         return apart;
-    }
-
-    private static int[] closest(double[][] apart, boolean[] gone, double limit) {
-        int[] found = {};
-        double least = limit;
-        for (int i = 0; i < apart.length; i++) {
-            for (int j = i + 1; j < apart.length && !gone[i]; j++) {
-                if (!gone[j] && (apart[i][j] < least || (found.length == 0 && apart[i][j] == least))) {
-                    least = apart[i][j];
-                    found = new int[] {i, j};
-                }
-            }
-        }
-        return found;
     }
 }

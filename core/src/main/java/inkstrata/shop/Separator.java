@@ -62,6 +62,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         steps.accept("mapping " + placed.shapes().size() + " shapes");
         PlanarMap drawn = PlanarMapper.map(
                 placed, MapSettings.DEFAULT.withDepth(depth(placed, job)).withBackdrop(job.sheetColour()));
+        steps.accept("mixing inks");
         Palette palette = Palette.mix(visible(drawn), job);
         PlanarMap map = drawn.repainted(paint -> new Paint(palette.asPrinted(paint.colour(), job)));
         PlanningTable table = new PlanningTable(sheet, palette.inks(), rows(map, palette));

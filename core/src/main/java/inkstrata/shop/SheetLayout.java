@@ -15,17 +15,21 @@ final class SheetLayout {
     /** Room for marks on each side of a picture whose sheet nobody has named, in millimetres (common practice, no source). */
     static final double MARGIN_MM = 25;
 
+    /** Such a sheet is at least as wide, so that the 100 mm bar has room (our own choice). */
+    static final double LEAST_WIDTH_MM = 130;
+
     private SheetLayout() {}
 
     /**
-     * The sheet the job names, or one with {@link #MARGIN_MM} around the picture.
+     * The sheet the job names, or one with {@link #MARGIN_MM} around the picture, at least {@link #LEAST_WIDTH_MM} wide.
      *
      * @throws JobException if it is larger than the grid
      */
     static Sheet sheet(Artwork artwork, Job job) {
         Size size = job.sheet()
                 .orElseGet(() -> new Size(
-                        artwork.frame().width() + 2 * MARGIN_MM, artwork.frame().height() + 2 * MARGIN_MM));
+                        Math.max(LEAST_WIDTH_MM, artwork.frame().width() + 2 * MARGIN_MM),
+                        artwork.frame().height() + 2 * MARGIN_MM));
         double largest = Grid.millimetres(Grid.LIMIT - 1);
         if (size.width() > largest || size.height() > largest) {
             throw new JobException(

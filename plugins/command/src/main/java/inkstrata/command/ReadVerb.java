@@ -82,7 +82,7 @@ final class ReadVerb implements Callable<Integer> {
                         String.format(Locale.ROOT, "%.2f %%", 100 * entry.getValue() / whole)));
         String head = String.format(
                 Locale.ROOT,
-                "%s: %.2f x %.2f mm, %d shapes, %d colours",
+                "%s: %.2f x %.2f mm, shapes: %d, colours: %d",
                 artwork.name(),
                 artwork.frame().width(),
                 artwork.frame().height(),

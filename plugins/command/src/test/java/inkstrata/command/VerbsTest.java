@@ -30,7 +30,7 @@ class VerbsTest {
         AtTheCounter read = say("read", boats).isDone();
         assertThat(read.out().lines())
                 .containsExactly(
-                        "boats.svg: 60.00 x 40.00 mm, 3 shapes, 3 colours",
+                        "boats.svg: 60.00 x 40.00 mm, shapes: 3, colours: 3",
                         "  colour      mm²  of picture",
                         "  #f4d78c  1100.0     45.83 %",
                         "  #d2603f   750.0     31.25 %",
@@ -55,7 +55,7 @@ class VerbsTest {
     void anEmptyDrawingIsReadToo() throws IOException {
         Path empty = write(
                 folder.resolve("empty.svg"), "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'/>");
-        assertThat(say("read", empty).isDone().out()).isEqualTo("empty.svg: 9.00 x 9.00 mm, 0 shapes, 0 colours\n");
+        assertThat(say("read", empty).isDone().out()).isEqualTo("empty.svg: 9.00 x 9.00 mm, shapes: 0, colours: 0\n");
     }
 
     @Test
@@ -99,7 +99,7 @@ class VerbsTest {
         String note = "info: dust.svg:2 <rect id=\"speck\">: An outline of 0.00010 x 0.00010 mm at %s mm on the sheet"
                 + " is too narrow for the grid of 0.00025 mm and prints nothing.";
         assertThat(say("read", dust).isDone().out().lines()).contains(note.formatted("3.000, 4.000"));
-        assertThat(say("plan", dust).isDone().out().lines()).contains(note.formatted("28.000, 29.000"));
+        assertThat(say("plan", dust).isDone().out().lines()).contains(note.formatted("63.500, 29.000"));
         Path sand = write(
                 folder.resolve("sand.svg"),
                 "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>"
@@ -114,7 +114,7 @@ class VerbsTest {
     void planListsPullsLightToDarkWithReasons() {
         AtTheCounter plan = say("plan", boats).isDone();
         List<String> lines = plan.out().lines().toList();
-        assertThat(lines.get(0)).isEqualTo("boats.svg: 3 pulls on the front of a sheet of 110.0 x 90.0 mm in #ffffff");
+        assertThat(lines.get(0)).isEqualTo("boats.svg: 3 pulls on the front of a sheet of 130.0 x 90.0 mm in #ffffff");
         assertThat(lines.subList(2, 5))
                 .map(line -> line.replaceAll(".*(#\\w+).*", "$1"))
                 .containsExactly("#f4d78c", "#d2603f", "#14182c");
