@@ -1,44 +1,50 @@
 package inkstrata.trap;
 
 import inkstrata.colour.Rgb;
+import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
-import inkstrata.plan.Side;
-import inkstrata.planar.StackSet;
+import inkstrata.plan.Pull;
 import inkstrata.separation.Separation;
 import java.util.Comparator;
-import java.util.OptionalInt;
-import java.util.SortedMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * What the eye sees of a stack.
+ * What a pull shows at a stack, or would show if the pulls nearer to the eye were taken away.
  *
- * @param pull position in the plan of the pull that lies nearest to the eye there
- * @param colour the artwork's colour there; a pull may show several over others that shine through
+ * @param pull position in the plan
+ * @param colour the artwork's colour for it there; a pull may show several over others that shine through
  */
 record Look(int pull, Rgb colour) implements Comparable<Look> {
     private static final Comparator<Look> ORDER =
             Comparator.comparingInt(Look::pull).thenComparing(Look::colour);
 
-    /** Every look of a separation with its stacks; bare sheet has none. */
-    static SortedMap<Look, StackSet> of(Separation separation) {
-        SortedMap<Look, StackSet> looks = new TreeMap<>();
+    /** For each stack its looks, nearest to the eye first; none on bare sheet. */
+    static Map<Integer, List<Look>> byStack(Separation separation) {
+        List<Pull> pulls = separation.plan().pulls();
+        List<Integer> nearestFirst = IntStream.range(0, pulls.size())
+                .boxed()
+                .sorted((one, other) -> separation.table().sheet().side().isNearer(one, other) ? -1 : 1)
+                .toList();
+        Map<Integer, List<Look>> looks = new TreeMap<>();
         for (Row row : separation.table().rows()) {
-            nearest(separation, row.stack())
-                    .ifPresent(pull -> looks.merge(
-                            new Look(pull, row.paints().paints().get(0).colour()),
-                            StackSet.of(row.stack()),
-                            StackSet::or));
+            looks.put(
+                    row.stack(),
+                    nearestFirst.stream()
+                            .filter(pull -> pulls.get(pull).prints().contains(row.stack()))
+                            .map(pull ->
+                                    new Look(pull, colourOf(row, pulls.get(pull).ink())))
+                            .toList());
         }
         return looks;
     }
 
-    private static OptionalInt nearest(Separation separation, int stack) {
-        Side side = separation.table().sheet().side();
-        return IntStream.range(0, separation.plan().pulls().size())
-                .filter(pull -> separation.plan().pulls().get(pull).prints().contains(stack))
-                .reduce((one, other) -> side.isNearer(one, other) ? one : other);
+    private static Rgb colourOf(Row row, Ink ink) {
+        int paint = Math.max(0, row.inks().indexOf(Optional.of(ink)));
+        return row.paints().paints().get(paint).colour();
     }
 
     @Override

@@ -6,9 +6,10 @@ import inkstrata.planar.Spread;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -19,19 +20,21 @@ import java.util.TreeSet;
  *
  * @param giving position of the pull that gives way
  * @param into what the other area shows; its pull does not give way
- * @param from the stacks that show the giving pull, without those the other pull runs on beneath
- * @param receiver the stacks of that one look, without those the giving pull runs on beneath
+ * @param from the stacks that show the giving pull or hold it beneath others, without those the other pull runs on beneath
+ * @param receiver the stacks of that one look, seen or beneath others, without those the giving pull runs on beneath
  */
 record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
     /** Every meeting of a separation, by giving pull and then by receiving look. */
     static List<Meeting> of(Separation separation) {
-        SortedMap<Look, StackSet> looks = Look.of(separation);
+        Map<Integer, List<Look>> byStack = Look.byStack(separation);
+        SortedMap<Look, StackSet> looks = new TreeMap<>();
+        byStack.forEach((stack, there) -> there.forEach(look -> looks.merge(look, StackSet.of(stack), StackSet::or)));
         List<Meeting> meetings = new ArrayList<>();
-        neighbours(separation, looks).forEach((giving, receiving) -> {
+        neighbours(separation, byStack).forEach((giving, receiving) -> {
             StackSet shown = shownBy(giving, looks);
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
-                StackSet receiver = looks.get(into).minus(prints(separation.plan(), giving));
+                StackSet receiver = received(into, receiving, byStack).minus(prints(separation.plan(), giving));
                 if (!from.isEmpty() && !receiver.isEmpty()) {
                     meetings.add(new Meeting(giving, into, from, receiver));
                 }
@@ -46,22 +49,40 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
 
     /** For each pull the looks it gives way to somewhere. */
     private static SortedMap<Integer, SortedSet<Look>> neighbours(
-            Separation separation, SortedMap<Look, StackSet> looks) {
-        Map<Integer, Look> lookOf = new HashMap<>();
-        looks.forEach((look, stacks) -> stacks.numbers().forEach(stack -> lookOf.put(stack, look)));
+            Separation separation, Map<Integer, List<Look>> byStack) {
         SortedMap<Integer, SortedSet<Look>> receiving = new TreeMap<>();
         for (Neighbours pair : separation.map().neighbours()) {
-            Look one = lookOf.get(pair.one());
-            Look other = lookOf.get(pair.other());
-            if (one != null && other != null && one.pull() != other.pull()) {
+            Optional<Look> one = parting(byStack.get(pair.one()), pair.other(), separation.plan());
+            Optional<Look> other = parting(byStack.get(pair.other()), pair.one(), separation.plan());
+            if (one.isPresent() && other.isPresent()) {
+                Look a = one.get();
+                Look b = other.get();
                 boolean gives = GivingWay.gives(
-                        separation.plan(), separation.table().sheet().side(), one.pull(), other.pull());
+                        separation.plan(), separation.table().sheet().side(), a.pull(), b.pull());
                 receiving
-                        .computeIfAbsent(gives ? one.pull() : other.pull(), pull -> new TreeSet<>())
-                        .add(gives ? other : one);
+                        .computeIfAbsent(gives ? a.pull() : b.pull(), pull -> new TreeSet<>())
+                        .add(gives ? b : a);
             }
         }
         return receiving;
+    }
+
+    /** What is nearest to the eye of what does not run on at the stack beside. */
+    private static Optional<Look> parting(List<Look> looks, int beside, PrintPlan plan) {
+        return looks.stream()
+                .filter(look -> !prints(plan, look.pull()).contains(beside))
+                .findFirst();
+    }
+
+    /** The stacks of a look that none of the others received there lies beneath: no stack is received twice. */
+    private static StackSet received(Look into, Set<Look> receiving, Map<Integer, List<Look>> byStack) {
+        return StackSet.of(byStack.entrySet().stream()
+                .filter(stack -> stack.getValue().stream()
+                        .filter(receiving::contains)
+                        .reduce((nearer, farther) -> farther)
+                        .filter(into::equals)
+                        .isPresent())
+                .mapToInt(Map.Entry::getKey));
     }
 
     private static StackSet shownBy(int pull, SortedMap<Look, StackSet> looks) {

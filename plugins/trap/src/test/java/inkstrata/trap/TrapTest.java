@@ -91,7 +91,7 @@ class TrapTest {
         assertThat(notes(drawn)).containsExactly("Trap: sand runs 0.40 mm under night (20.0 mm).");
     }
 
-    /** Behind a key that runs over everything nothing parts; beside it the light ink still gives way to the dark one. */
+    /** Behind a key that runs over everything nothing parts; beside it, and on behind it, the light ink gives way to the dark one. */
     @Test
     void seenThroughTheSheetWhatRunsOnBehindTheKeyNeedsNone() {
         Separation drawn = new Drawing(60, 40)
@@ -111,7 +111,7 @@ class TrapTest {
                         NIGHT,
                         RUST,
                         SAND);
-        assertThat(notes(beside)).containsExactly("Trap: sand runs 0.40 mm under rust (10.0 mm).");
+        assertThat(notes(beside)).containsExactly("Trap: sand runs 0.40 mm under rust (20.0 mm).");
     }
 
     @Test
