@@ -1,0 +1,74 @@
+package inkstrata.trap;
+
+import static inkstrata.artwork.Outline.rectangle;
+import static inkstrata.plan.PlanningExample.ink;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import inkstrata.measure.Grid;
+import inkstrata.plan.Ink;
+import inkstrata.separation.Separation;
+import org.junit.jupiter.api.Test;
+
+/** Shapes and borders far smaller than the trap; areas in square millimetres against closed formulas. */
+class FineDetailTest {
+    private static final Ink SAND = ink("sand", "#e8cf9a");
+    private static final Ink RUST = ink("rust", "#b4512d");
+    private static final Ink NIGHT = ink("night", "#1d2440");
+    /** All corners lie on the grid, so only the sum of floating-point numbers may differ. */
+    private static final double EXACT = 1e-9;
+
+    /** Each fills the one beside it; sand doesn't reach on through rust into night. */
+    @Test
+    void threeInksThinnerThanTheTrapFillOnlyTheirOwnNeighbours() {
+        Separation drawn = new Drawing(60, 40)
+                .fill(SAND, rectangle(10, 10, 0.2, 20))
+                .fill(RUST, rectangle(10.2, 10, 0.2, 20))
+                .fill(NIGHT, rectangle(10.4, 10, 0.2, 20))
+                .knockedOut(SAND, RUST, NIGHT);
+        Separation trapped = new Trap().shape(drawn, TrapJob.with(0.4, "round"));
+        assertThat(trapped.printed().get(0).areaMm2()).isCloseTo(8, within(EXACT));
+        assertThat(trapped.printed().get(1).areaMm2()).isCloseTo(8, within(EXACT));
+        assertThat(trapped.printed().get(2)).isSameAs(drawn.printed().get(2));
+    }
+
+    /** A quarter of a disc about the border's end and a strip of one step; the arc's chords take off 0.1 % at most. */
+    @Test
+    void aBorderOfOneGridStepGetsItsWholeRim() {
+        double step = 1.0 / Grid.STEPS_PER_MM;
+        double width = 0.4;
+        Separation drawn = new Drawing(60, 40)
+                .fill(SAND, rectangle(10, 10, 10, 10))
+                .fill(NIGHT, rectangle(20, 20 - step, 10, 10))
+                .knockedOut(SAND, NIGHT);
+        double rim = Math.PI * width * width / 4 + step * width;
+        assertThat(gained(drawn, width)).isCloseTo(rim, within(2e-3 * rim));
+    }
+
+    @Test
+    void aPointInCommonIsNoBorder() {
+        Separation drawn = new Drawing(60, 40)
+                .fill(SAND, rectangle(10, 10, 10, 10))
+                .fill(NIGHT, rectangle(20, 20, 10, 10))
+                .knockedOut(SAND, NIGHT);
+        assertThat(gained(drawn, 0.4)).isZero();
+    }
+
+    /** Corridors of 5 mm lie many deep on each other; together they fill the plate and nothing beside it. */
+    @Test
+    void theWidestTrapFillsAPlateOfSmallSquares() {
+        Drawing drawing = new Drawing(60, 40).fill(NIGHT, rectangle(10, 10, 20, 10));
+        for (int column = 0; column < 10; column++) {
+            for (int row = 0; row < 5; row++) {
+                drawing.fill(SAND, rectangle(10.75 + 2 * column, 10.75 + 2 * row, 0.5, 0.5));
+            }
+        }
+        Separation trapped = new Trap().shape(drawing.knockedOut(SAND, NIGHT), TrapJob.with(5, "round"));
+        assertThat(trapped.printed().get(0).areaMm2()).isCloseTo(200, within(EXACT));
+    }
+
+    private static double gained(Separation drawn, double widthMm) {
+        Separation trapped = new Trap().shape(drawn, TrapJob.with(widthMm, "round"));
+        return trapped.printed().get(0).areaMm2() - drawn.printed().get(0).areaMm2();
+    }
+}
