@@ -9,6 +9,8 @@ import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
 import inkstrata.separation.Separation;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Shapes and borders far smaller than the trap; areas in square millimetres against closed formulas. */
 class FineDetailTest {
@@ -65,6 +67,29 @@ class FineDetailTest {
         }
         Separation trapped = new Trap().shape(drawing.knockedOut(SAND, NIGHT), TrapJob.with(5, "round"));
         assertThat(trapped.printed().get(0).areaMm2()).isCloseTo(200, within(EXACT));
+    }
+
+    /**
+     * A mitre reaches width / sin(half the tip) beyond the tip, and a sharper one is cut off at 4 widths, as {@code Corners}
+     * promises; not bevelled at the tip, as a plain mitre join of an SVG stroke is (SVG 2, section 13.5.5, from memory).
+     */
+    @ParameterizedTest
+    @CsvSource({"20,cut off", "28,cut off", "30,whole", "60,whole", "120,whole"})
+    void aMitreSpikesNoFartherThanItsLimit(double degrees, String expected) {
+        double width = 0.4;
+        double sine = Math.sin(Math.toRadians(degrees / 2));
+        double half = 4 * Math.tan(Math.toRadians(degrees / 2));
+        Separation drawn = new Drawing(60, 40)
+                .fill(NIGHT, rectangle(5, 5, 50, 30))
+                .fill(SAND, Drawing.polygon(26, 20 - half, 30, 20, 26, 20 + half))
+                .knockedOut(SAND, NIGHT);
+        Separation trapped = new Trap().shape(drawn, TrapJob.with(width, "mitre"));
+        double reach = Probe.edges(trapped.printed().get(0)).stream()
+                        .mapToInt(edge -> edge[0])
+                        .max()
+                        .orElseThrow()
+                / (double) Grid.STEPS_PER_MM;
+        assertThat(reach).isCloseTo(30 + (expected.equals("whole") ? width / sine : 4 * width), within(0.002));
     }
 
     private static double gained(Separation drawn, double widthMm) {
