@@ -90,6 +90,9 @@ final class HalfEdges {
     }
 
     private void sort(int[] around, int from, int to) {
+        if (to - from <= 2) {
+            return; // Around a circle two are in order anyway.
+        }
         if (to - from > 32) {
             mergeSort(around, from, to);
             return;

@@ -26,7 +26,7 @@ record MappedTile(
         TileSegments segments = TileSegments.of(tile);
         TileNoding noding = TileNoding.of(tile.box(), segments);
         TileEdges edges = TileEdges.of(tile.box(), segments, noding);
-        PointTable vertices = edges.vertices();
+        HotPixels vertices = edges.vertices();
         int[] x = vertices.xs();
         int[] y = vertices.ys();
         int[] from = new int[edges.count()];

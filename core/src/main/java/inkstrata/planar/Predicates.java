@@ -22,18 +22,19 @@ final class Predicates {
 
     /** Whether the segment from a to b meets the pixel around p. */
     static boolean passes(int ax, int ay, int bx, int by, int px, int py) {
-        if (px < Math.min(ax, bx) || px > Math.max(ax, bx) || py < Math.min(ay, by) || py > Math.max(ay, by)) {
-            return false;
-        }
         long dx = (long) bx - ax;
         long dy = (long) by - ay;
         long twice = 2 * (dx * ((long) py - ay) - dy * ((long) px - ax));
         long reach = Math.abs(dx) + Math.abs(dy);
-        if (Math.abs(twice) != reach) {
-            return Math.abs(twice) < reach;
+        // Most points asked about are off the line, so that goes first.
+        if (Math.abs(twice) > reach) {
+            return false;
         }
-        // It touches a corner: of a falling segment that may be the low left one, which belongs to the pixel.
-        return (dx < 0) != (dy < 0) && twice == dx - dy;
+        if (px < Math.min(ax, bx) || px > Math.max(ax, bx) || py < Math.min(ay, by) || py > Math.max(ay, by)) {
+            return false;
+        }
+        // Where it touches a corner: of a falling segment that may be the low left one, which belongs to the pixel.
+        return Math.abs(twice) < reach || ((dx < 0) != (dy < 0) && twice == dx - dy);
     }
 
     /**

@@ -1,49 +1,59 @@
 package inkstrata.planar;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /** Numbers stacks of colours (packed sRGB, top first) in the order in which they are first seen; the bare one is 0. */
 final class StackTable {
     static final int BARE = 0;
 
-    private final Map<Key, Integer> numbers = new HashMap<>();
-    private final List<int[]> stacks = new ArrayList<>();
+    private int[][] stacks = new int[16][];
+    private int size;
+    /** A stack's number plus one where its hash says, or in the next free place. */
+    private int[] slots = new int[64];
 
     StackTable() {
         number(new int[0]);
     }
 
     int number(int[] colours) {
-        Key key = new Key(colours);
-        Integer known = numbers.putIfAbsent(key, stacks.size());
-        if (known != null) {
-            return known;
-        }
-        stacks.add(colours);
-        return stacks.size() - 1;
+        int slot = slotOf(colours);
+        return slots[slot] > 0 ? slots[slot] - 1 : append(colours, slot);
     }
 
     int size() {
-        return stacks.size();
+        return size;
     }
 
     int[] colours(int number) {
-        return stacks.get(number);
+        return stacks[number];
     }
 
-    private record Key(int[] colours) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Key that && Arrays.equals(colours, that.colours);
+    private int append(int[] colours, int slot) {
+        if (size == stacks.length) {
+            stacks = Arrays.copyOf(stacks, 2 * stacks.length);
         }
+        stacks[size++] = colours;
+        slots[slot] = size;
+        if (4 * size > slots.length) {
+            rehash();
+        }
+        return size - 1;
+    }
 
-        @Override
-        public int hashCode() {
-            return Arrays.hashCode(colours);
+    private void rehash() {
+        slots = new int[2 * slots.length];
+        for (int number = 0; number < size; number++) {
+            slots[slotOf(stacks[number])] = number + 1;
         }
+    }
+
+    /** Where a stack is, or belongs. */
+    private int slotOf(int[] colours) {
+        int hash = Arrays.hashCode(colours) * 0x9E3779B1;
+        int slot = (hash ^ hash >>> 15) & (slots.length - 1);
+        while (slots[slot] != 0 && !Arrays.equals(stacks[slots[slot] - 1], colours)) {
+            slot = (slot + 1) & (slots.length - 1);
+        }
+        return slot;
     }
 }

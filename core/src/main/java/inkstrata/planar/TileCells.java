@@ -1,5 +1,7 @@
 package inkstrata.planar;
 
+import java.util.Arrays;
+
 /**
  * A uniform grid over a tile, about one cell for each segment; each segment is listed in every cell it comes within one
  * unit of.
@@ -12,20 +14,31 @@ final class TileCells {
     private final int shift;
     private final int columns;
     private final int rows;
-    private int[] first;
+    /** For each cell the place of its first segment in the list; until all are listed, how many there are. */
+    private final int[] first;
+
     private int[] listed;
+
+    /** Cells and what is listed in them, as they come: the cell in the upper half of the bits. */
+    private long[] found;
+
+    private int foundCount;
 
     TileCells(Box box, TileSegments segments) {
         this.box = box;
         this.shift = shiftFor(box, segments.count);
         this.columns = (box.width() >> shift) + 1;
         this.rows = (box.height() >> shift) + 1;
+        this.first = new int[count() + 1];
+        this.found = new long[3 * segments.count + 16];
         list(segments);
+        sort();
     }
 
     private static int shiftFor(Box box, int count) {
         int shift = 1;
-        while (shift < 26 && ((long) (box.width() >> shift) + 1) * ((box.height() >> shift) + 1) > Math.max(1, count)) {
+        while (shift < 26
+                && ((long) (box.width() >> shift) + 1) * ((box.height() >> shift) + 1) > Math.max(1, 2L * count)) {
             shift++;
         }
         return shift;
@@ -53,64 +66,65 @@ final class TileCells {
     }
 
     private void list(TileSegments segments) {
-        Ints cells = new Ints(2 * segments.count);
-        Ints which = new Ints(2 * segments.count);
+        int size = 1 << shift;
         for (int s = 0; s < segments.count; s++) {
-            int low = Math.min(segments.ay[s], segments.by[s]);
-            int high = Math.max(segments.ay[s], segments.by[s]);
-            int fromColumn = column(segments.ax[s] - 1);
-            int toColumn = column(segments.bx[s] + 1);
-            if (fromColumn == toColumn) {
-                add(s, fromColumn, row(low - 1), row(high + 1), cells, which);
+            int ax = segments.ax[s] - box.left();
+            int bx = segments.bx[s] - box.left();
+            int ay = segments.ay[s] - box.low();
+            int by = segments.by[s] - box.low();
+            int fromColumn = column(ax - 1);
+            int toColumn = column(bx + 1);
+            if (fromColumn == toColumn || ax == bx) {
+                int fromRow = row(Math.min(ay, by) - 1);
+                int toRow = row(Math.max(ay, by) + 1);
+                for (int column = fromColumn; column <= toColumn; column++) {
+                    add(s, column, fromRow, toRow);
+                }
                 continue;
             }
-            double dx = (double) segments.bx[s] - segments.ax[s];
-            double slope = dx == 0 ? 0 : (segments.by[s] - segments.ay[s]) / dx;
+            double slope = (by - ay) / (double) (bx - ax);
             for (int column = fromColumn; column <= toColumn; column++) {
-                double left = box.left() + ((double) column * (1 << shift)) - MARGIN;
-                double right = left + (1 << shift) + 2 * MARGIN;
-                double y0 = dx == 0 ? low : height(segments, s, slope, left, low, high);
-                double y1 = dx == 0 ? high : height(segments, s, slope, right, low, high);
-                int fromRow = row((int) Math.floor(Math.min(y0, y1) - MARGIN));
-                int toRow = row((int) Math.ceil(Math.max(y0, y1) + MARGIN));
-                add(s, column, fromRow, toRow, cells, which);
+                double left = (double) column * size - MARGIN;
+                double right = left + size + 2 * MARGIN;
+                double enters = ay + slope * ((left > ax ? left : ax) - ax);
+                double leaves = ay + slope * ((right < bx ? right : bx) - ax);
+                double least = slope < 0 ? leaves : enters;
+                double most = slope < 0 ? enters : leaves;
+                add(s, column, row((int) (least - MARGIN)), row((int) (most + MARGIN)));
             }
         }
-        sort(cells, which);
     }
 
-    private static double height(TileSegments segments, int s, double slope, double x, int low, int high) {
-        double y = segments.ay[s] + slope * (x - segments.ax[s]);
-        return Math.max(low, Math.min(high, y));
-    }
-
-    private void add(int segment, int column, int fromRow, int toRow, Ints cells, Ints which) {
+    private void add(int segment, int column, int fromRow, int toRow) {
         for (int row = fromRow; row <= toRow; row++) {
-            cells.add(row * columns + column);
-            which.add(segment);
+            if (foundCount == found.length) {
+                found = Arrays.copyOf(found, foundCount + (foundCount >> 1));
+            }
+            int cell = row * columns + column;
+            found[foundCount++] = (long) cell << 32 | segment;
+            first[cell]++;
         }
     }
 
-    private void sort(Ints cells, Ints which) {
-        first = new int[count() + 1];
-        for (int i = 0; i < cells.size(); i++) {
-            first[cells.get(i) + 1]++;
+    /** Deals out what was found, last first, so that each cell's count of segments ends as the place of its first. */
+    private void sort() {
+        for (int cell = 0; cell < count(); cell++) {
+            first[cell + 1] += first[cell];
         }
-        for (int c = 0; c < count(); c++) {
-            first[c + 1] += first[c];
+        listed = new int[foundCount];
+        for (int i = foundCount - 1; i >= 0; i--) {
+            listed[--first[(int) (found[i] >> 32)]] = (int) found[i];
         }
-        int[] at = first.clone();
-        listed = new int[cells.size()];
-        for (int i = 0; i < cells.size(); i++) {
-            listed[at[cells.get(i)]++] = which.get(i);
-        }
+        found = new long[0];
     }
 
+    /** The column of an x relative to the box; what lies beyond the box counts to its first or last one. */
     private int column(int x) {
-        return Math.max(0, Math.min(columns - 1, (x - box.left()) >> shift));
+        return Math.max(0, Math.min(columns - 1, x >> shift));
     }
 
+    /** Likewise. */
     private int row(int y) {
-        return Math.max(0, Math.min(rows - 1, (y - box.low()) >> shift));
+        return Math.max(0, Math.min(rows - 1, y >> shift));
     }
 }

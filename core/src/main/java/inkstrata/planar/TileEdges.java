@@ -15,50 +15,72 @@ final class TileEdges {
     private static final int HIGH = 3;
     private static final int SIDES = 4;
 
+    private static final int NONE = -1;
+
     private final TileSegments segments;
-    private final PointTable vertices;
-    private final Ints from = new Ints(64);
-    private final Ints to = new Ints(64);
-    private final Ints firstThread = new Ints(64);
-    private final Ints threadSegment = new Ints(64);
-    private final Ints threadForward = new Ints(64);
-    private final Ints nextThread = new Ints(64);
-    private int[] slots;
+    private final HotPixels vertices;
+
+    private int count;
+    private int[] from;
+    private int[] to;
+    private int[] firstThread;
+    /** For each vertex the last edge that starts at it, and for each edge the one before that starts at the same vertex. */
+    private final int[] lastFrom;
+
+    private int[] beforeFrom;
+
+    private int threadCount;
+    /** Twice the segment, and one more if it runs against the edge. */
+    private final int[] threads;
+
+    private final int[] nextThread;
+    private boolean anyShared;
+
     private boolean[] onFrame = new boolean[0];
     private final int[][] side = new int[SIDES][];
 
-    private TileEdges(TileSegments segments, PointTable vertices) {
+    private TileEdges(TileSegments segments, TileNoding noding) {
         this.segments = segments;
-        this.vertices = vertices;
-        this.slots = new int[Integer.highestOneBit(Math.max(16, segments.count)) * 8];
+        this.vertices = noding.vertices();
+        int steps = noding.firstOfChain(segments.count) - segments.count;
+        this.from = new int[steps];
+        this.to = new int[steps];
+        this.firstThread = new int[steps];
+        this.beforeFrom = new int[steps];
+        this.threads = new int[steps];
+        this.nextThread = new int[steps];
+        this.lastFrom = new int[vertices.size() + SIDES];
+        Arrays.fill(lastFrom, NONE);
     }
 
     static TileEdges of(Box box, TileSegments segments, TileNoding noding) {
-        TileEdges edges = new TileEdges(segments, noding.vertices());
+        TileEdges edges = new TileEdges(segments, noding);
         for (int s = 0; s < segments.count; s++) {
             int end = noding.firstOfChain(s + 1);
             for (int k = noding.firstOfChain(s) + 1; k < end; k++) {
                 edges.thread(s, noding.chainVertex(k - 1), noding.chainVertex(k));
             }
         }
-        edges.dropDead();
+        if (edges.anyShared) {
+            edges.dropDead();
+        }
         edges.addFrame(box);
         return edges;
     }
 
     int count() {
-        return from.size();
+        return count;
     }
 
     int from(int edge) {
-        return from.get(edge);
+        return from[edge];
     }
 
     int to(int edge) {
-        return to.get(edge);
+        return to[edge];
     }
 
-    PointTable vertices() {
+    HotPixels vertices() {
         return vertices;
     }
 
@@ -93,20 +115,20 @@ final class TileEdges {
 
     /** First segment bent onto an edge, or -1. */
     int firstThread(int edge) {
-        return firstThread.get(edge);
+        return firstThread[edge];
     }
 
     int nextThread(int thread) {
-        return nextThread.get(thread);
+        return nextThread[thread];
     }
 
     int threadSegment(int thread) {
-        return threadSegment.get(thread);
+        return threads[thread] >> 1;
     }
 
     /** 1 if the segment runs from the edge's {@link #from} to its {@link #to}, else -1. */
     int threadForward(int thread) {
-        return threadForward.get(thread);
+        return (threads[thread] & 1) == 0 ? 1 : -1;
     }
 
     /** A source segment of the topmost outline along an edge, or -1. */
@@ -125,85 +147,68 @@ final class TileEdges {
 
     private void thread(int segment, int a, int b) {
         int edge = number(Math.min(a, b), Math.max(a, b));
-        threadSegment.add(segment);
-        threadForward.add(a < b ? 1 : -1);
-        nextThread.add(firstThread.get(edge));
-        firstThread.set(edge, nextThread.size() - 1);
+        threads[threadCount] = 2 * segment + (a < b ? 0 : 1);
+        nextThread[threadCount] = firstThread[edge];
+        anyShared |= firstThread[edge] != NONE;
+        firstThread[edge] = threadCount++;
     }
 
     private int number(int a, int b) {
-        int edge = find(a, b);
-        if (edge < 0) {
-            edge = from.size();
-            slots[-1 - slotOf(a, b)] = edge + 1;
-            from.add(a);
-            to.add(b);
-            firstThread.add(-1);
-            if (4 * from.size() > slots.length) {
-                rehash();
-            }
+        int known = find(a, b);
+        if (known != NONE) {
+            return known;
+        }
+        if (count == from.length) {
+            int capacity = count + (count >> 1) + 16;
+            from = Arrays.copyOf(from, capacity);
+            to = Arrays.copyOf(to, capacity);
+            firstThread = Arrays.copyOf(firstThread, capacity);
+            beforeFrom = Arrays.copyOf(beforeFrom, capacity);
+        }
+        from[count] = a;
+        to[count] = b;
+        firstThread[count] = NONE;
+        beforeFrom[count] = lastFrom[a];
+        lastFrom[a] = count;
+        return count++;
+    }
+
+    private int find(int a, int b) {
+        int edge = lastFrom[a];
+        while (edge != NONE && to[edge] != b) {
+            edge = beforeFrom[edge];
         }
         return edge;
     }
 
-    private int find(int a, int b) {
-        int at = slotOf(a, b);
-        return at < 0 ? -1 : slots[at] - 1;
-    }
-
-    /** The slot that holds the edge, or -1 less the free slot where it belongs. */
-    private int slotOf(int a, int b) {
-        int mask = slots.length - 1;
-        int h = a * 0x9E3779B1 + b * 0x85EBCA77;
-        h ^= h >>> 15;
-        int slot = h & mask;
-        while (slots[slot] != 0) {
-            int e = slots[slot] - 1;
-            if (from.get(e) == a && to.get(e) == b) {
-                return slot;
-            }
-            slot = (slot + 1) & mask;
-        }
-        return -1 - slot;
-    }
-
-    private void rehash() {
-        slots = new int[slots.length * 2];
-        for (int e = 0; e < from.size(); e++) {
-            slots[-1 - slotOf(from.get(e), to.get(e))] = e + 1;
-        }
-    }
-
+    /** Those that stay keep their order. */
     private void dropDead() {
-        int[] oldFrom = from.toArray();
-        int[] oldTo = to.toArray();
-        int[] oldFirst = firstThread.toArray();
-        from.clear();
-        to.clear();
-        firstThread.clear();
-        Arrays.fill(slots, 0);
-        for (int e = 0; e < oldFrom.length; e++) {
-            if (isLive(oldFirst[e])) {
-                firstThread.set(number(oldFrom[e], oldTo[e]), oldFirst[e]);
+        int all = count;
+        count = 0;
+        Arrays.fill(lastFrom, NONE);
+        for (int e = 0; e < all; e++) {
+            int first = firstThread[e];
+            if (isLive(first)) {
+                firstThread[number(from[e], to[e])] = first;
             }
         }
     }
 
     /** Whether what runs along an edge does not cancel; a single segment never does. */
     private boolean isLive(int first) {
-        if (nextThread.get(first) < 0) {
+        if (nextThread[first] == NONE) {
             return true;
         }
         int runs = 0;
-        for (int t = first; t >= 0; t = nextThread.get(t)) {
-            runs += segments.firstRun(threadSegment.get(t) + 1) - segments.firstRun(threadSegment.get(t));
+        for (int t = first; t >= 0; t = nextThread[t]) {
+            runs += segments.firstRun(threadSegment(t) + 1) - segments.firstRun(threadSegment(t));
         }
         long[] counted = new long[runs];
         int n = 0;
-        for (int t = first; t >= 0; t = nextThread.get(t)) {
-            int s = threadSegment.get(t);
+        for (int t = first; t >= 0; t = nextThread[t]) {
+            int s = threadSegment(t);
             for (int run = segments.firstRun(s); run < segments.firstRun(s + 1); run++) {
-                int count = threadForward.get(t) * segments.runCount(run);
+                int count = threadForward(t) * segments.runCount(run);
                 counted[n++] = (long) segments.runOutline(run) << 32 | (count + 0x40000000L);
             }
         }
@@ -224,14 +229,14 @@ final class TileEdges {
     /** Splits each side of the tile at the ends of live edges on it. */
     private void addFrame(Box box) {
         boolean[] live = new boolean[vertices.size() + SIDES];
-        for (int e = 0; e < from.size(); e++) {
-            live[from.get(e)] = true;
-            live[to.get(e)] = true;
+        for (int e = 0; e < count; e++) {
+            live[from[e]] = true;
+            live[to[e]] = true;
         }
-        live[vertices.number(box.left(), box.low())] = true;
-        live[vertices.number(box.right(), box.low())] = true;
-        live[vertices.number(box.left(), box.high())] = true;
-        live[vertices.number(box.right(), box.high())] = true;
+        live[corner(box.left(), box.low())] = true;
+        live[corner(box.right(), box.low())] = true;
+        live[corner(box.left(), box.high())] = true;
+        live[corner(box.right(), box.high())] = true;
         Ints[] on = {new Ints(8), new Ints(8), new Ints(8), new Ints(8)};
         for (int v = 0; v < vertices.size(); v++) {
             if (live[v]) {
@@ -252,10 +257,19 @@ final class TileEdges {
                 frame.add(number(Math.min(a, b), Math.max(a, b)));
             }
         }
-        onFrame = new boolean[from.size()];
+        onFrame = new boolean[count];
         for (int i = 0; i < frame.size(); i++) {
             onFrame[frame.get(i)] = true;
         }
+    }
+
+    private int corner(int x, int y) {
+        for (int v = 0; v < vertices.size(); v++) {
+            if (vertices.x(v) == x && vertices.y(v) == y) {
+                return v;
+            }
+        }
+        return vertices.append(x, y);
     }
 
     private static void addIf(boolean yes, int vertex, Ints list) {

@@ -62,7 +62,7 @@ final class TileFaces {
     }
 
     private int leftmost(int cycle) {
-        PointTable at = edges.vertices();
+        HotPixels at = edges.vertices();
         int start = halves.firstHalf(cycle);
         int best = halves.origin(start);
         for (int h = halves.next(start); h != start; h = halves.next(h)) {
@@ -75,7 +75,7 @@ final class TileFaces {
     }
 
     private int faceLeftOf(int vertex) {
-        PointTable at = edges.vertices();
+        HotPixels at = edges.vertices();
         int x = at.x(vertex);
         int y = at.y(vertex);
         int nearest = -1;
@@ -100,7 +100,7 @@ final class TileFaces {
 
     /** Of two edges that do not cross and share a range of heights, whether e lies to the right of f. */
     private boolean isRightOf(int e, int f) {
-        PointTable at = edges.vertices();
+        HotPixels at = edges.vertices();
         int eLow = lower(e);
         int eHigh = edges.from(e) + edges.to(e) - eLow;
         int fLow = lower(f);
@@ -118,12 +118,12 @@ final class TileFaces {
     }
 
     private int lower(int edge) {
-        PointTable at = edges.vertices();
+        HotPixels at = edges.vertices();
         return at.y(edges.from(edge)) < at.y(edges.to(edge)) ? edges.from(edge) : edges.to(edge);
     }
 
     private long cross(int a, int b, int p) {
-        PointTable at = edges.vertices();
+        HotPixels at = edges.vertices();
         return Predicates.cross(at.x(a), at.y(a), at.x(b), at.y(b), at.x(p), at.y(p));
     }
 }

@@ -13,9 +13,12 @@ import java.util.Arrays;
 final class TileNoding {
     private final TileSegments segments;
     private final TileCells cells;
-    private final PointTable vertices;
-    private final Ints hitSegment;
-    private final Ints hitVertex;
+    private final HotPixels vertices;
+
+    /** For each segment that passes a hot pixel the two together: the segment in the upper half of the bits. */
+    private long[] hits;
+
+    private int hitCount;
 
     private int[] ax = new int[32];
     private int[] ay = new int[32];
@@ -29,9 +32,8 @@ final class TileNoding {
     private TileNoding(Box box, TileSegments segments) {
         this.segments = segments;
         this.cells = new TileCells(box, segments);
-        this.vertices = new PointTable(segments.count * 2);
-        this.hitSegment = new Ints(segments.count * 4);
-        this.hitVertex = new Ints(segments.count * 4);
+        this.vertices = new HotPixels(segments.count * 2);
+        this.hits = new long[segments.count * 3 + 16];
     }
 
     static TileNoding of(Box box, TileSegments segments) {
@@ -44,7 +46,7 @@ final class TileNoding {
     }
 
     /** All hot pixels. */
-    PointTable vertices() {
+    HotPixels vertices() {
         return vertices;
     }
 
@@ -65,6 +67,7 @@ final class TileNoding {
             return;
         }
         copy(from, n);
+        vertices.beginCell();
         for (int i = 0; i < n; i++) {
             if (cells.cellOf(ax[i], ay[i]) == cell) {
                 heat(ax[i], ay[i], n);
@@ -102,12 +105,12 @@ final class TileNoding {
     private void cross(int i, int j, int cell, int n) {
         long fromI = Predicates.cross(ax[i], ay[i], bx[i], by[i], ax[j], ay[j]);
         long toI = Predicates.cross(ax[i], ay[i], bx[i], by[i], bx[j], by[j]);
-        if (fromI == 0 || toI == 0 || (fromI < 0) == (toI < 0)) {
+        if ((fromI ^ toI) >= 0) {
             return;
         }
         long fromJ = Predicates.cross(ax[j], ay[j], bx[j], by[j], ax[i], ay[i]);
         long toJ = Predicates.cross(ax[j], ay[j], bx[j], by[j], bx[i], by[i]);
-        if (fromJ == 0 || toJ == 0 || (fromJ < 0) == (toJ < 0)) {
+        if ((fromJ ^ toJ) >= 0 || fromI == 0 || toI == 0 || fromJ == 0 || toJ == 0) {
             return;
         }
         // On i the crossing lies at the share fromJ / (fromJ - toJ) of its length.
@@ -127,26 +130,32 @@ final class TileNoding {
         }
         for (int k = 0; k < n; k++) {
             if (Predicates.passes(ax[k], ay[k], bx[k], by[k], x, y)) {
-                hitSegment.add(id[k]);
-                hitVertex.add(vertex);
+                hit(id[k], vertex);
             }
         }
+    }
+
+    private void hit(int segment, int vertex) {
+        if (hitCount == hits.length) {
+            hits = Arrays.copyOf(hits, hitCount + (hitCount >> 1));
+        }
+        hits[hitCount++] = (long) segment << 32 | vertex;
     }
 
     /** Sorts each segment's vertices along it by |x - ax| + |y - ay|: passed pixels are monotone in both axes. */
     private void makeChains() {
         int n = segments.count;
         firstOfChain = new int[n + 1];
-        for (int i = 0; i < hitSegment.size(); i++) {
-            firstOfChain[hitSegment.get(i) + 1]++;
+        for (int i = 0; i < hitCount; i++) {
+            firstOfChain[(int) (hits[i] >> 32)]++;
         }
         for (int s = 0; s < n; s++) {
             firstOfChain[s + 1] += firstOfChain[s];
         }
-        int[] at = firstOfChain.clone();
-        chain = new int[hitSegment.size()];
-        for (int i = 0; i < chain.length; i++) {
-            chain[at[hitSegment.get(i)]++] = hitVertex.get(i);
+        // Dealt out last first, so that each count ends as the place of the first.
+        chain = new int[hitCount];
+        for (int i = hitCount - 1; i >= 0; i--) {
+            chain[--firstOfChain[(int) (hits[i] >> 32)]] = (int) hits[i];
         }
         for (int s = 0; s < n; s++) {
             sortChain(s, firstOfChain[s], firstOfChain[s + 1]);
