@@ -18,6 +18,16 @@ final class Ints {
         values[size++] = value;
     }
 
+    /** Adds the values of an array from one place until before another. */
+    void addAll(int[] from, int start, int end) {
+        int longer = size + end - start;
+        if (longer > values.length) {
+            values = Arrays.copyOf(values, longer + (longer >> 1) + 4);
+        }
+        System.arraycopy(from, start, values, size, end - start);
+        size = longer;
+    }
+
     int get(int index) {
         return values[index];
     }

@@ -23,6 +23,14 @@ final class TileSplitter {
         this.segments = segments;
     }
 
+    /** Where a piece goes. */
+    private enum Way {
+        BELOW,
+        ALONG,
+        ABOVE,
+        ACROSS
+    }
+
     /** One half while it fills. */
     private static final class Half {
         private final Box box;
@@ -77,25 +85,12 @@ final class TileSplitter {
                 onLines);
         int[] windingBelow = new int[n];
         int[] windingAbove = new int[n];
-        int[] p = whole.pieces();
-        int axis = vertical ? 0 : 1;
         for (int i = 0; i < n; i++) {
             below.start[i] = below.pieces.size() / Tile.STRIDE;
             above.start[i] = above.pieces.size() / Tile.STRIDE;
             cornerChange = 0;
             windingChange = 0;
-            int end = whole.start()[i + 1] * Tile.STRIDE;
-            for (int k = whole.start()[i] * Tile.STRIDE; k < end; k += Tile.STRIDE) {
-                int ua = p[k + axis];
-                int ub = p[k + 2 + axis];
-                if (ua <= at && ub <= at) {
-                    putBelow(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
-                } else if (ua >= at && ub >= at) {
-                    putAbove(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
-                } else {
-                    cut(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4], ua < at);
-                }
-            }
+            dealOut(whole.pieces(), whole.start()[i] * Tile.STRIDE, whole.start()[i + 1] * Tile.STRIDE);
             windingBelow[i] = whole.winding()[i] + cornerChange;
             windingAbove[i] = windingBelow[i] + windingChange;
         }
@@ -107,12 +102,71 @@ final class TileSplitter {
         };
     }
 
+    /** Deals out the pieces of one outline, as many at once as go the same way. */
+    private void dealOut(int[] p, int start, int end) {
+        int first = start;
+        Way way = Way.BELOW;
+        for (int k = start; k < end; k += Tile.STRIDE) {
+            Way next = way(p, k);
+            if (next != way) {
+                send(way, p, first, k);
+                first = k;
+                way = next;
+            }
+        }
+        send(way, p, first, end);
+    }
+
+    private Way way(int[] p, int k) {
+        int u = vertical ? p[k] : p[k + 1];
+        int v = vertical ? p[k + 2] : p[k + 3];
+        if (u <= line && v <= line) {
+            return u == v && u == line ? Way.ALONG : Way.BELOW;
+        }
+        return u >= line && v >= line ? Way.ABOVE : Way.ACROSS;
+    }
+
+    private void send(Way way, int[] p, int first, int end) {
+        switch (way) {
+            case BELOW -> {
+                passBelow(p, first, end);
+                below.pieces.addAll(p, first, end);
+            }
+            case ALONG -> {
+                passBelow(p, first, end);
+                onLines.addAll(p, first, end);
+            }
+            case ABOVE -> {
+                passAbove(p, first, end);
+                above.pieces.addAll(p, first, end);
+            }
+            case ACROSS -> {
+                for (int k = first; k < end; k += Tile.STRIDE) {
+                    cut(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+                }
+            }
+        }
+    }
+
+    private void passBelow(int[] p, int first, int end) {
+        for (int k = first; k < end; k += Tile.STRIDE) {
+            windingBeyond(p[k], p[k + 1], p[k + 2], p[k + 3]);
+        }
+    }
+
+    private void passAbove(int[] p, int first, int end) {
+        for (int k = first; k < end && !vertical; k += Tile.STRIDE) {
+            windingAbove(p[k], p[k + 1], p[k + 2], p[k + 3]);
+        }
+    }
+
     /** The pieces dropped so far because they lie on a tile's frame, as in {@link Tile}. */
     int[] onLines() {
         return onLines.toArray();
     }
 
-    private void cut(int ax, int ay, int bx, int by, int segment, boolean rising) {
+    private void cut(int ax, int ay, int bx, int by, int segment) {
+        boolean rising = vertical ? ax < bx : ay < by;
         int cx = vertical ? line : segments.xAt(segment, line);
         int cy = vertical ? segments.yAt(segment, line) : line;
         if (!vertical && cx == tile.box().left()) {
@@ -133,8 +187,8 @@ final class TileSplitter {
     }
 
     private void putAbove(int ax, int ay, int bx, int by, int segment) {
-        if (!vertical && leavesCorner(ax, ay, bx, by)) {
-            windingChange += bx > ax ? 1 : -1;
+        if (!vertical) {
+            windingAbove(ax, ay, bx, by);
         }
         above.add(ax, ay, bx, by, segment);
     }
@@ -145,7 +199,7 @@ final class TileSplitter {
      * <p>Vertical line: walking right along the low side, each piece of the left half or on the line that rises from the low
      * side is crossed. Horizontal line: walking up the left side, the low half's pieces that touch the left side above
      * the corner and the pieces on the line that start at the left side are crossed; the high half's pieces that leave its
-     * own low left corner too ({@link #leavesCorner}).
+     * own low left corner too ({@link #windingAbove}).
      */
     private void windingBeyond(int ax, int ay, int bx, int by) {
         Box box = tile.box();
@@ -173,12 +227,11 @@ final class TileSplitter {
         return bx == box.left() && by == box.low() ? 1 : 0;
     }
 
-    private boolean leavesCorner(int ax, int ay, int bx, int by) {
-        if (ax == bx) {
-            return false;
+    /** A piece that leaves the high half's low left corner. */
+    private void windingAbove(int ax, int ay, int bx, int by) {
+        int left = tile.box().left();
+        if (ax < bx ? ax == left && ay == line : ax > bx && bx == left && by == line) {
+            windingChange += bx > ax ? 1 : -1;
         }
-        return ax < bx
-                ? ax == tile.box().left() && ay == line
-                : bx == tile.box().left() && by == line;
     }
 }
