@@ -1,29 +1,32 @@
 package inkstrata.planar;
 
-import inkstrata.colour.Rgb;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Joins finished tiles, in their order, to the edges of one map. */
+/**
+ * Joins finished tiles, in their order, to the edges of one map: vertices inside tiles keep apart, those on frames are looked
+ * up, and along the {@link Seams} come the edges that no tile has.
+ */
 final class Glue {
-    private final StackTable stacks = new StackTable();
-    private final PointTable vertices;
-    private final Ints from;
-    private final Ints to;
-    private final Ints left;
-    private final Ints right;
-    private final Ints source;
-    private final Seams seams = new Seams();
+    private final List<MappedTile> tiles;
+    private final MapStacks stacks;
+    private final List<int[]> seamEdges;
+    /** For each tile how many edges come before its own, and how many vertices before those inside it. */
+    private final int[] edgesBefore;
 
-    private Glue(int expected) {
-        vertices = new PointTable(expected);
-        from = new Ints(expected);
-        to = new Ints(expected);
-        left = new Ints(expected);
-        right = new Ints(expected);
-        source = new Ints(expected);
-    }
+    private final int[] verticesBefore;
+    /** Vertices on frames; numbered after those inside. */
+    private final PointTable shared;
+    /** For each tile the numbers of the vertices on its frame. */
+    private final int[][] onFrame;
+
+    private final int[] x;
+    private final int[] y;
+    private final int[] from;
+    private final int[] to;
+    private final int[] left;
+    private final int[] right;
+    private final int[] source;
 
     /**
      * A map's edges and the stacks they name.
@@ -33,115 +36,105 @@ final class Glue {
      */
     record Glued(EdgeTable edges, List<PaintStack> stacks) {}
 
+    private Glue(List<MappedTile> tiles, MapStacks stacks, List<int[]> seamEdges) {
+        this.tiles = tiles;
+        this.stacks = stacks;
+        this.seamEdges = seamEdges;
+        int n = tiles.size();
+        edgesBefore = new int[n + 1];
+        verticesBefore = new int[n + 1];
+        int borders = 64;
+        for (int t = 0; t < n; t++) {
+            MappedTile tile = tiles.get(t);
+            edgesBefore[t + 1] = edgesBefore[t] + tile.edges().length / MappedTile.STRIDE;
+            verticesBefore[t + 1] = verticesBefore[t] + tile.inside().length / 2;
+            borders += tile.onFrame().length / 2;
+        }
+        shared = new PointTable(borders);
+        onFrame = new int[n][];
+        for (int t = 0; t < n; t++) {
+            onFrame[t] = numbered(tiles.get(t).onFrame());
+        }
+        int seams = 0;
+        for (int i = 0; i < seamEdges.size(); i++) {
+            seams += seamEdges.get(i).length / Seams.STRIDE;
+        }
+        int edges = edgesBefore[n] + seams;
+        from = new int[edges];
+        to = new int[edges];
+        left = new int[edges];
+        right = new int[edges];
+        source = new int[edges];
+        addSeams();
+        x = new int[verticesBefore[n] + shared.size()];
+        y = new int[x.length];
+        for (int v = 0; v < shared.size(); v++) {
+            x[verticesBefore[n] + v] = shared.x(v);
+            y[verticesBefore[n] + v] = shared.y(v);
+        }
+    }
+
     /**
      * Glues.
      *
      * @param tiles all tiles of the frame
      * @param onLines pieces that lie on tile lines, as in {@link Tile}
      */
-    static Glued glue(List<MappedTile> tiles, Iterable<int[]> onLines) {
-        int expected = 64;
-        for (MappedTile tile : tiles) {
-            expected += tile.edges().length / MappedTile.STRIDE;
+    static Glued glue(List<MappedTile> tiles, Iterable<int[]> onLines, Crew crew) {
+        MapStacks stacks = MapStacks.of(tiles);
+        Glue glue = new Glue(tiles, stacks, Seams.of(tiles, onLines, stacks).edges(crew));
+        crew.share(tiles.size(), glue::addTiles);
+        EdgeTable edges = new EdgeTable(glue.x, glue.y, glue.from, glue.to, glue.left, glue.right, glue.source);
+        return new Glued(edges, stacks.stacks());
+    }
+
+    private int[] numbered(int[] points) {
+        int[] numbers = new int[points.length / 2];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = verticesBefore[tiles.size()] + shared.number(points[2 * i], points[2 * i + 1]);
         }
-        Glue glue = new Glue(expected);
-        tiles.forEach(glue::add);
-        for (int[] p : onLines) {
-            for (int k = 0; k < p.length; k += Tile.STRIDE) {
-                glue.seams.addPiece(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+        return numbers;
+    }
+
+    private void addSeams() {
+        int e = edgesBefore[tiles.size()];
+        for (int[] seam : seamEdges) {
+            for (int k = 0; k < seam.length; k += Seams.STRIDE) {
+                int[] ends = numbered(Arrays.copyOfRange(seam, k, k + 4));
+                from[e] = ends[0];
+                to[e] = ends[1];
+                left[e] = seam[k + 4];
+                right[e] = seam[k + 5];
+                source[e] = seam[k + 6];
+                e++;
             }
         }
-        glue.seams.sendTo(glue::seamEdge);
-        return glue.finish();
     }
 
-    private void add(MappedTile tile) {
-        int[] stackNumber = new int[tile.stacks().size()];
-        for (int s = 0; s < stackNumber.length; s++) {
-            stackNumber[s] = stacks.number(tile.stacks().colours(s));
-        }
-        int[] number = new int[tile.x().length];
-        Arrays.fill(number, -1);
-        int[] edges = tile.edges();
-        for (int k = 0; k < edges.length; k += MappedTile.STRIDE) {
-            from.add(vertex(tile, edges[k], number));
-            to.add(vertex(tile, edges[k + 1], number));
-            left.add(stackNumber[edges[k + 2]]);
-            right.add(stackNumber[edges[k + 3]]);
-            source.add(edges[k + 4]);
-        }
-        Box box = tile.box();
-        seams.add(true, box.left(), true, tile.left(), tile.y(), stackNumber);
-        seams.add(false, box.low(), true, tile.low(), tile.x(), stackNumber);
-        seams.add(true, box.right(), false, tile.right(), tile.y(), stackNumber);
-        seams.add(false, box.high(), false, tile.high(), tile.x(), stackNumber);
-    }
-
-    /** Vertices on a tile's frame are looked up, those inside are new. */
-    private int vertex(MappedTile tile, int v, int[] number) {
-        if (number[v] < 0) {
-            int x = tile.x()[v];
-            int y = tile.y()[v];
-            Box box = tile.box();
-            boolean onFrame = x == box.left() || x == box.right() || y == box.low() || y == box.high();
-            number[v] = onFrame ? vertices.number(x, y) : vertices.append(x, y);
-        }
-        return number[v];
-    }
-
-    private void seamEdge(int x0, int y0, int x1, int y1, int leftStack, int rightStack, int segment) {
-        from.add(vertices.number(x0, y0));
-        to.add(vertices.number(x1, y1));
-        left.add(leftStack);
-        right.add(rightStack);
-        source.add(segment);
-    }
-
-    /** Numbers the stacks that are really there by their colours, so that the numbers do not depend on tiles. */
-    private Glued finish() {
-        boolean[] used = new boolean[stacks.size()];
-        used[StackTable.BARE] = true;
-        for (int e = 0; e < from.size(); e++) {
-            use(left.get(e), used);
-            use(right.get(e), used);
-        }
-        List<Integer> order = new ArrayList<>();
-        for (int s = 0; s < used.length; s++) {
-            if (used[s]) {
-                order.add(s);
+    private int addTiles(int first, int end) {
+        for (int t = first; t < end; t++) {
+            MappedTile tile = tiles.get(t);
+            int[] inside = tile.inside();
+            for (int v = 0; v < inside.length / 2; v++) {
+                x[verticesBefore[t] + v] = inside[2 * v];
+                y[verticesBefore[t] + v] = inside[2 * v + 1];
+            }
+            int[] stackNumber = stacks.of(tile);
+            int[] edges = tile.edges();
+            int e = edgesBefore[t];
+            for (int k = 0; k < edges.length; k += MappedTile.STRIDE) {
+                from[e] = vertex(t, edges[k]);
+                to[e] = vertex(t, edges[k + 1]);
+                left[e] = stackNumber[edges[k + 2]];
+                right[e] = stackNumber[edges[k + 3]];
+                source[e] = edges[k + 4];
+                e++;
             }
         }
-        order.sort((a, b) -> Arrays.compare(stacks.colours(a), stacks.colours(b)));
-        int[] number = new int[used.length];
-        List<PaintStack> sorted = new ArrayList<>();
-        for (int s : order) {
-            number[s] = sorted.size();
-            sorted.add(new PaintStack(Arrays.stream(stacks.colours(s))
-                    .mapToObj(colour -> new Paint(Rgb.of(colour)))
-                    .toList()));
-        }
-        EdgeTable edges = new EdgeTable(
-                vertices.xs(),
-                vertices.ys(),
-                from.toArray(),
-                to.toArray(),
-                renumbered(left, number),
-                renumbered(right, number),
-                source.toArray());
-        return new Glued(edges, List.copyOf(sorted));
+        return end - first;
     }
 
-    private static void use(int stack, boolean[] used) {
-        if (stack >= 0) {
-            used[stack] = true;
-        }
-    }
-
-    private static int[] renumbered(Ints stacks, int[] number) {
-        int[] result = stacks.toArray();
-        for (int i = 0; i < result.length; i++) {
-            result[i] = result[i] < 0 ? EdgeTable.OUTSIDE : number[result[i]];
-        }
-        return result;
+    private int vertex(int tile, int number) {
+        return number >= 0 ? verticesBefore[tile] + number : onFrame[tile][~number];
     }
 }

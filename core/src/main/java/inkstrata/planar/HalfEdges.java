@@ -25,9 +25,16 @@ final class HalfEdges {
      * @param y likewise
      */
     HalfEdges(int[] x, int[] y, int[] from, int[] to) {
+        this(x, y, from, to, from.length);
+    }
+
+    static HalfEdges of(TileEdges edges) {
+        return new HalfEdges(edges.vertices().xs(), edges.vertices().ys(), edges.from(), edges.to(), edges.count());
+    }
+
+    private HalfEdges(int[] x, int[] y, int[] from, int[] to, int n) {
         this.x = x;
         this.y = y;
-        int n = from.length;
         origin = new int[2 * n];
         for (int e = 0; e < n; e++) {
             origin[2 * e] = from[e];

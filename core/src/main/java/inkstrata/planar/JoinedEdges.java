@@ -1,135 +1,134 @@
 package inkstrata.planar;
 
-import java.util.Arrays;
+import java.util.List;
 
-/** Collects the edges of a straightened map; of runs that would become the same edge none is joined. */
+/**
+ * The edges of a map while runs of them become one each: a joined edge takes the place of its run's first one. Of runs that
+ * would become the same edge none is joined.
+ */
 final class JoinedEdges {
     private final EdgeTable table;
-    private final Ints from;
-    private final Ints to;
-    private final Ints left;
-    private final Ints right;
-    private final Ints source;
-    /** For each joined edge: its number, how many edges it replaces, and which. */
-    private final Ints replaced = new Ints(64);
+    private final StackChains chains;
+    private final int[] from;
+    private final int[] to;
+    private final int[] left;
+    private final int[] right;
+    private final int[] source;
+    /** Edges that others stand for now, and vertices that lie between them. */
+    private final boolean[] goneEdge;
 
-    JoinedEdges(EdgeTable table) {
+    private final boolean[] goneVertex;
+
+    JoinedEdges(EdgeTable table, StackChains chains) {
         this.table = table;
-        int expected = table.from().length;
-        from = new Ints(expected);
-        to = new Ints(expected);
-        left = new Ints(expected);
-        right = new Ints(expected);
-        source = new Ints(expected);
+        this.chains = chains;
+        from = table.from().clone();
+        to = table.to().clone();
+        left = table.left().clone();
+        right = table.right().clone();
+        source = table.source().clone();
+        goneEdge = new boolean[from.length];
+        goneVertex = new boolean[table.x().length];
     }
 
-    /** Adds the way along a chain between two of its vertices as one edge. */
-    void add(StackChains chain, int start, int end, int segment) {
-        if (end - start > 1) {
-            replaced.add(from.size());
-            replaced.add(end - start);
-            for (int i = start; i < end; i++) {
-                replaced.add(chain.edge(i));
-            }
-        }
-        from.add(chain.vertex(start));
-        to.add(chain.vertex(end));
-        left.add(chain.left());
-        right.add(chain.right());
-        source.add(segment);
+    /** Joins a run of a chain, from one place until before another; threads may do so with chains of their own. */
+    void join(int start, int end, int segment) {
+        int first = chains.half(start);
+        int e = first >> 1;
+        from[e] = chains.origin(first);
+        to[e] = chains.origin(chains.half(end - 1) ^ 1);
+        left[e] = chains.left(first);
+        right[e] = chains.left(first ^ 1);
+        source[e] = segment;
+        setGone(start, end, true);
     }
 
-    /** All edges, and the vertices that still have some, in their old order. */
-    EdgeTable table() {
-        if (replaced.size() == 0) {
-            return table;
+    private void setGone(int start, int end, boolean gone) {
+        for (int place = start + 1; place < end; place++) {
+            goneEdge[chains.half(place) >> 1] = gone;
+            goneVertex[chains.origin(chains.half(place))] = gone;
         }
-        undoEqualOnes();
-        int[] number = new int[table.x().length];
-        for (int e = 0; e < from.size(); e++) {
-            number[from.get(e)] = 1;
-            number[to.get(e)] = 1;
-        }
-        int kept = 0;
-        int[] x = new int[number.length];
-        int[] y = new int[number.length];
+    }
+
+    /**
+     * All edges, and the vertices that still have some, in their old order.
+     *
+     * @param joined start and end of all runs that were joined, in turn
+     */
+    EdgeTable table(List<int[]> joined, Crew crew) {
+        undoEqualOnes(joined);
+        int[] number = new int[goneVertex.length];
+        int vertices = 0;
         for (int v = 0; v < number.length; v++) {
-            if (number[v] > 0) {
-                x[kept] = table.x()[v];
-                y[kept] = table.y()[v];
-                number[v] = kept++;
-            }
+            number[v] = vertices;
+            vertices += goneVertex[v] ? 0 : 1;
         }
-        for (int e = 0; e < from.size(); e++) {
-            from.set(e, number[from.get(e)]);
-            to.set(e, number[to.get(e)]);
-        }
-        return new EdgeTable(
-                Arrays.copyOf(x, kept),
-                Arrays.copyOf(y, kept),
-                from.toArray(),
-                to.toArray(),
-                left.toArray(),
-                right.toArray(),
-                source.toArray());
-    }
-
-    private void undoEqualOnes() {
-        boolean[] isEnd = new boolean[table.x().length];
-        for (int r = 0; r < replaced.size(); r += 2 + replaced.get(r + 1)) {
-            isEnd[from.get(replaced.get(r))] = true;
-            isEnd[to.get(replaced.get(r))] = true;
-        }
-        PointTable pairs = new PointTable(replaced.size() / 4);
-        Ints equal = new Ints(4);
-        for (int e = 0; e < from.size(); e++) {
-            if (isEnd[from.get(e)] && isEnd[to.get(e)]) {
-                int known = pairs.size();
-                int pair = pair(pairs, e);
-                if (pair < known) {
-                    equal.add(pair);
+        int[] x = new int[vertices];
+        int[] y = new int[vertices];
+        crew.share(number.length, (first, end) -> {
+            for (int v = first; v < end; v++) {
+                if (!goneVertex[v]) {
+                    x[number[v]] = table.x()[v];
+                    y[number[v]] = table.y()[v];
                 }
             }
+            return end - first;
+        });
+        return withoutGone(number, x, y);
+    }
+
+    private EdgeTable withoutGone(int[] number, int[] x, int[] y) {
+        int edges = 0;
+        for (boolean gone : goneEdge) {
+            edges += gone ? 0 : 1;
         }
-        if (equal.size() == 0) {
-            return;
+        EdgeTable kept =
+                new EdgeTable(x, y, new int[edges], new int[edges], new int[edges], new int[edges], new int[edges]);
+        int at = 0;
+        for (int e = 0; e < goneEdge.length; e++) {
+            if (!goneEdge[e]) {
+                kept.from()[at] = number[from[e]];
+                kept.to()[at] = number[to[e]];
+                kept.left()[at] = left[e];
+                kept.right()[at] = right[e];
+                kept.source()[at++] = source[e];
+            }
         }
-        boolean[] isEqual = new boolean[pairs.size()];
-        for (int i = 0; i < equal.size(); i++) {
-            isEqual[equal.get(i)] = true;
+        return kept;
+    }
+
+    private void undoEqualOnes(List<int[]> joined) {
+        JoinedRuns runs = new JoinedRuns(joined);
+        int[] lastAt = new int[goneVertex.length];
+        int[] before = new int[runs.count()];
+        for (int r = 0; r < before.length; r++) {
+            int e = chains.half(runs.start(r)) >> 1;
+            int vertex = Math.min(from[e], to[e]);
+            before[r] = lastAt[vertex] - 1;
+            lastAt[vertex] = r + 1;
         }
-        for (int r = 0; r < replaced.size(); r += 2 + replaced.get(r + 1)) {
-            if (isEqual[pair(pairs, replaced.get(r))]) {
-                undo(r);
+        boolean[] isEqual = new boolean[before.length];
+        for (int e = 0; e < goneEdge.length; e++) {
+            for (int r = lastAt[Math.min(from[e], to[e])] - 1; r >= 0; r = before[r]) {
+                int other = chains.half(runs.start(r)) >> 1;
+                isEqual[r] |=
+                        other != e && !goneEdge[e] && Math.max(from[e], to[e]) == Math.max(from[other], to[other]);
+            }
+        }
+        for (int r = 0; r < isEqual.length; r++) {
+            if (isEqual[r]) {
+                undo(runs.start(r), runs.end(r));
             }
         }
     }
 
-    private int pair(PointTable pairs, int e) {
-        return pairs.number(Math.min(from.get(e), to.get(e)), Math.max(from.get(e), to.get(e)));
-    }
-
-    /** Puts the first of the replaced edges back into the joined one's place and the others at the end. */
-    private void undo(int r) {
-        for (int i = 0; i < replaced.get(r + 1); i++) {
-            int old = replaced.get(r + 2 + i);
-            if (i == 0) {
-                set(replaced.get(r), old);
-            } else {
-                from.add(table.from()[old]);
-                to.add(table.to()[old]);
-                left.add(table.left()[old]);
-                right.add(table.right()[old]);
-                source.add(table.source()[old]);
-            }
-        }
-    }
-
-    private void set(int e, int old) {
-        from.set(e, table.from()[old]);
-        to.set(e, table.to()[old]);
-        left.set(e, table.left()[old]);
-        right.set(e, table.right()[old]);
-        source.set(e, table.source()[old]);
+    private void undo(int start, int end) {
+        int e = chains.half(start) >> 1;
+        from[e] = table.from()[e];
+        to[e] = table.to()[e];
+        left[e] = table.left()[e];
+        right[e] = table.right()[e];
+        source[e] = table.source()[e];
+        setGone(start, end, false);
     }
 }

@@ -3,7 +3,6 @@ package inkstrata.planar;
 import inkstrata.artwork.Artwork;
 import inkstrata.measure.Frame;
 import java.util.List;
-import java.util.concurrent.ForkJoinPool;
 
 /**
  * Makes the planar map of an artwork: flatten, cut into tiles leaving out what nobody sees, snap-round and label each tile on its
@@ -23,9 +22,11 @@ public final class PlanarMapper {
      * @throws IllegalArgumentException if the frame does not lie on the grid's 8 m
      */
     public static PlanarMap map(Artwork artwork, MapSettings settings) {
-        Noded noded = noded(artwork, settings);
-        EdgeTable edges = Straightening.of(noded.edges(), noded.segments());
-        return new PlanarMap(edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed());
+        try (Crew crew = new Crew(settings.threads())) {
+            Noded noded = noded(artwork, settings, crew);
+            EdgeTable edges = Straightening.of(noded.edges(), noded.segments(), crew);
+            return new PlanarMap(edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed());
+        }
     }
 
     /**
@@ -35,7 +36,7 @@ public final class PlanarMapper {
      */
     record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {}
 
-    static Noded noded(Artwork artwork, MapSettings settings) {
+    static Noded noded(Artwork artwork, MapSettings settings, Crew crew) {
         Drawing drawing = Drawing.of(artwork);
         Box frame = Box.of(artwork.frame());
         Segments segments = new Segments();
@@ -46,16 +47,7 @@ public final class PlanarMapper {
         Paints paints = new Paints(drawing.shapes());
         Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
-        Glue.Glued glued = Glue.glue(mapTiles(new TileWork(shared, root, 0), settings.threads()), shared.onLines());
+        Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), crew);
         return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattener.swallowed(drawing));
-    }
-
-    private static List<MappedTile> mapTiles(TileWork work, int threads) {
-        ForkJoinPool pool = new ForkJoinPool(threads);
-        try {
-            return pool.invoke(work);
-        } finally {
-            pool.shutdown();
-        }
     }
 }

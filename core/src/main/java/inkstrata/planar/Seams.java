@@ -13,10 +13,8 @@ import java.util.Map;
  * at any integer point without moving; an edge is made wherever the two sides differ.
  */
 final class Seams {
-    /** Receives an edge between two points of a line. */
-    interface EdgeSink {
-        void edge(int x0, int y0, int x1, int y1, int left, int right, int source);
-    }
+    /** Ints in one edge: x and y of both ends, stack on the left (positive cross products), stack on the right, source segment. */
+    static final int STRIDE = 7;
 
     private final Map<Long, Seam> seams = new HashMap<>();
     private final List<Seam> inOrder = new ArrayList<>();
@@ -36,22 +34,36 @@ final class Seams {
     }
 
     /**
-     * Adds what one tile says along one of its sides. Tiles come in the order of splitting, low and left halves first, so
-     * each list grows in order along its line.
+     * The lines between tiles.
      *
-     * @param vertical whether the line is vertical
-     * @param at its x or y
-     * @param tileAbove whether the tile lies above (right of) the line
-     * @param side as in {@link MappedTile}
-     * @param along for each vertex its place along the line
-     * @param stackNumber for each stack of the tile its number in the map
+     * @param tiles in the order of splitting, low and left halves first
+     * @param onLines pieces that lie on tile lines and so belong to no tile; as in {@link Tile}
      */
-    void add(boolean vertical, int at, boolean tileAbove, int[] side, int[] along, int[] stackNumber) {
+    static Seams of(List<MappedTile> tiles, Iterable<int[]> onLines, MapStacks stacks) {
+        Seams seams = new Seams();
+        for (MappedTile tile : tiles) {
+            int[] numbers = stacks.of(tile);
+            Box box = tile.box();
+            seams.add(true, box.left(), true, tile.left(), numbers);
+            seams.add(false, box.low(), true, tile.low(), numbers);
+            seams.add(true, box.right(), false, tile.right(), numbers);
+            seams.add(false, box.high(), false, tile.high(), numbers);
+        }
+        for (int[] p : onLines) {
+            for (int k = 0; k < p.length; k += Tile.STRIDE) {
+                seams.addPiece(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+            }
+        }
+        return seams;
+    }
+
+    /** What one tile says along one of its sides; tiles come so that each list grows in order along its line. */
+    private void add(boolean vertical, int at, boolean tileAbove, int[] side, int[] stackNumber) {
         Seam seam = seam(vertical, at);
         Ints list = tileAbove ? seam.above : seam.below;
         for (int k = 0; k + 1 < side.length; k += MappedTile.SIDE_STRIDE) {
-            int from = along[side[k]];
-            int to = along[side[k + MappedTile.SIDE_STRIDE]];
+            int from = side[k];
+            int to = side[k + MappedTile.SIDE_STRIDE];
             list.add(from);
             list.add(to);
             list.add(stackNumber[side[k + 1]]);
@@ -61,8 +73,7 @@ final class Seams {
         }
     }
 
-    /** Adds a piece that lies on a line and so belongs to no tile; as in {@link Tile}. */
-    void addPiece(int ax, int ay, int bx, int by, int segment) {
+    private void addPiece(int ax, int ay, int bx, int by, int segment) {
         if (ax == bx) {
             seam(true, ax).sources.add(Math.min(ay, by), Math.max(ay, by), segment);
         } else {
@@ -81,16 +92,18 @@ final class Seams {
         return seam;
     }
 
-    /** Hands over an edge wherever the two sides differ; beyond the canvas is {@link EdgeTable#OUTSIDE}. */
-    void sendTo(EdgeSink sink) {
-        for (Seam seam : inOrder) {
-            int[] below = sorted(seam.below);
-            int[] above = sorted(seam.above);
-            join(seam, below, above, sink);
-        }
+    /** An edge wherever the two sides differ, {@link #STRIDE} ints each; beyond the canvas is {@link EdgeTable#OUTSIDE}. */
+    List<int[]> edges(Crew crew) {
+        return crew.share(inOrder.size(), (first, end) -> {
+            Ints edges = new Ints(1024);
+            for (Seam seam : inOrder.subList(first, end)) {
+                join(seam, sorted(seam.below), sorted(seam.above), edges);
+            }
+            return edges.toArray();
+        });
     }
 
-    private static void join(Seam seam, int[] below, int[] above, EdgeSink sink) {
+    private static void join(Seam seam, int[] below, int[] above, Ints edges) {
         int b = 0;
         int a = 0;
         int at = Integer.MIN_VALUE;
@@ -105,9 +118,9 @@ final class Seams {
                 boolean onFrame = belowStack == EdgeTable.OUTSIDE || aboveStack == EdgeTable.OUTSIDE;
                 SeamSources.Sink part = (from, to, source) -> {
                     if (seam.vertical) {
-                        sink.edge(seam.at, from, seam.at, to, belowStack, aboveStack, source);
+                        addEdge(edges, seam.at, from, seam.at, to, belowStack, aboveStack, source);
                     } else {
-                        sink.edge(from, seam.at, to, seam.at, aboveStack, belowStack, source);
+                        addEdge(edges, from, seam.at, to, seam.at, aboveStack, belowStack, source);
                     }
                 };
                 if (onFrame) {
@@ -124,6 +137,10 @@ final class Seams {
                 a += 3;
             }
         }
+    }
+
+    private static void addEdge(Ints edges, int... edge) {
+        edges.addAll(edge, 0, STRIDE);
     }
 
     private static int[] sorted(Ints list) {

@@ -1,149 +1,155 @@
 package inkstrata.planar;
 
-import java.util.Arrays;
-
 /**
  * The edges of a map in chains: ways that pass vertices at which just two edges meet, with the same two stacks beside them.
  *
  * <p>Every edge belongs to one chain. A chain ends where it meets others; one that comes back to itself without meeting any
- * starts and ends at its leftmost vertex (of several the one with the lowest y), which is a corner.
+ * starts and ends at its leftmost vertex (of several the one with the lowest y), which is a corner. Chains are ways of
+ * half-edges: 2e along edge e of the table, 2e + 1 against it.
  */
 final class StackChains {
-    private static final int NONE = -1;
-    private static final int MANY = -2;
+    private static final int MANY = 3;
 
     private final EdgeTable table;
-    private final int[] first;
-    /** For each vertex that chains pass the other of its two edges; else less than 0. */
-    private final int[] second;
+    /** For each vertex how many edges meet there, counted up to {@link #MANY}, and their numbers by exclusive or. */
+    private final byte[] degree;
 
-    private final boolean[] done;
-    private int edge;
+    private final int[] met;
+    private final boolean[] passed;
 
-    private final Ints vertices = new Ints(64);
-    private final Ints edges = new Ints(64);
-    private int left;
-    private int right;
+    private final int[] halves;
+    private int size;
+    private final Ints starts = new Ints(1024);
 
-    StackChains(EdgeTable table) {
+    private StackChains(EdgeTable table) {
         this.table = table;
-        int n = table.x().length;
-        first = new int[n];
-        second = new int[n];
-        Arrays.fill(first, NONE);
-        Arrays.fill(second, NONE);
+        int vertices = table.x().length;
+        degree = new byte[vertices];
+        met = new int[vertices];
+        passed = new boolean[vertices];
+        halves = new int[table.from().length];
+    }
+
+    static StackChains of(EdgeTable table, Crew crew) {
+        StackChains chains = new StackChains(table);
         for (int e = 0; e < table.from().length; e++) {
-            note(table.from()[e], e);
-            note(table.to()[e], e);
+            chains.meet(table.from()[e], e);
+            chains.meet(table.to()[e], e);
         }
-        for (int v = 0; v < n; v++) {
-            if (second[v] >= 0 && !goesOn(v)) {
-                second[v] = MANY;
-            }
-        }
-        done = new boolean[table.from().length];
+        crew.share(table.from().length, chains::pass);
+        chains.collect();
+        return chains;
     }
 
-    private void note(int vertex, int e) {
-        if (first[vertex] == NONE) {
-            first[vertex] = e;
-        } else {
-            second[vertex] = second[vertex] == NONE ? e : MANY;
-        }
+    int count() {
+        return starts.size() - 1;
     }
 
-    /** Goes on to the next chain; false if there is none. */
-    boolean next() {
-        while (edge < done.length && done[edge]) {
-            edge++;
-        }
-        if (edge == done.length) {
-            return false;
-        }
-        collect(start(edge));
-        return true;
+    /** The place of a chain's first half-edge; its last one comes before the next chain's first. */
+    int start(int chain) {
+        return starts.get(chain);
     }
 
-    /** How many edges the chain has; it has one vertex more. */
-    int size() {
-        return edges.size();
+    int half(int place) {
+        return halves[place];
     }
 
-    int vertex(int place) {
-        return vertices.get(place);
-    }
-
-    /** The edge after a vertex; it may run against the chain. */
-    int edge(int place) {
-        return edges.get(place);
-    }
-
-    /** The stack on the chain's left, the side of positive cross products. */
-    int left() {
-        return left;
-    }
-
-    int right() {
-        return right;
-    }
-
-    /** A directed edge, 2e along edge e or 2e + 1 against it, with which the chain of an edge begins. */
-    private int start(int e) {
-        int half = 2 * e;
-        int leftmost = half;
-        int at = half;
-        do {
-            int vertex = origin(at);
-            if (!passes(vertex)) {
-                return at;
-            }
-            leftmost = isLeftOf(vertex, origin(leftmost)) ? at : leftmost;
-            at = through(vertex, at ^ 1) ^ 1;
-        } while (at != half);
-        return leftmost;
-    }
-
-    private void collect(int start) {
-        vertices.clear();
-        edges.clear();
-        left = (start & 1) == 0 ? table.left()[start >> 1] : table.right()[start >> 1];
-        right = (start & 1) == 0 ? table.right()[start >> 1] : table.left()[start >> 1];
-        int at = start;
-        vertices.add(origin(at));
-        while (true) {
-            edges.add(at >> 1);
-            done[at >> 1] = true;
-            int vertex = origin(at ^ 1);
-            vertices.add(vertex);
-            if (!passes(vertex) || vertex == origin(start)) {
-                return;
-            }
-            at = through(vertex, at ^ 1);
-        }
-    }
-
-    private int origin(int half) {
+    /** The vertex at which a half-edge starts. */
+    int origin(int half) {
         return (half & 1) == 0 ? table.from()[half >> 1] : table.to()[half >> 1];
     }
 
-    /** The other directed edge that starts at a vertex which a chain passes. */
-    private int through(int vertex, int half) {
-        int e = first[vertex] == half >> 1 ? second[vertex] : first[vertex];
-        return table.from()[e] == vertex ? 2 * e : 2 * e + 1;
+    /** The stack on a half-edge's left, the side of positive cross products. */
+    int left(int half) {
+        return (half & 1) == 0 ? table.left()[half >> 1] : table.right()[half >> 1];
     }
 
-    private boolean passes(int vertex) {
-        return second[vertex] >= 0;
+    private void meet(int vertex, int e) {
+        met[vertex] ^= e;
+        if (degree[vertex] < MANY) {
+            degree[vertex]++;
+        }
     }
 
-    /** Whether the two edges of a vertex have the same stacks beside them. */
-    private boolean goesOn(int vertex) {
-        int one = first[vertex];
-        int other = second[vertex];
-        boolean sameWay = (table.to()[one] == vertex) == (table.from()[other] == vertex);
-        return sameWay
-                ? table.left()[one] == table.left()[other] && table.right()[one] == table.right()[other]
-                : table.left()[one] == table.right()[other] && table.right()[one] == table.left()[other];
+    /** Finds which ends of edges chains pass; of the two edges that meet there the one with the smaller number is asked. */
+    private int pass(int first, int end) {
+        for (int e = first; e < end; e++) {
+            passAt(table.from()[e], e);
+            passAt(table.to()[e], e);
+        }
+        return end - first;
+    }
+
+    private void passAt(int vertex, int e) {
+        int other = met[vertex] ^ e;
+        if (degree[vertex] == 2 && e < other) {
+            boolean sameWay = (table.to()[e] == vertex) == (table.from()[other] == vertex);
+            int left = sameWay ? table.left()[other] : table.right()[other];
+            int right = sameWay ? table.right()[other] : table.left()[other];
+            passed[vertex] = table.left()[e] == left && table.right()[e] == right;
+        }
+    }
+
+    private void collect() {
+        boolean[] done = new boolean[table.from().length];
+        Ints back = new Ints(64);
+        starts.add(0);
+        for (int e = 0; e < done.length; e++) {
+            if (!done[e]) {
+                collect(e, back, done);
+                starts.add(size);
+            }
+        }
+    }
+
+    /** Goes back from an edge to where its chain begins, and from there on. */
+    private void collect(int e, Ints back, boolean[] done) {
+        int start = size;
+        back.clear();
+        done[e] = true;
+        int at = 2 * e;
+        while (passed[origin(at)]) {
+            at = before(at);
+            if (done[at >> 1]) {
+                break; // All around.
+            }
+            done[at >> 1] = true;
+            back.add(at);
+        }
+        while (back.size() > 0) {
+            halves[size++] = back.dropLast();
+        }
+        halves[size++] = 2 * e;
+        at = 2 * e;
+        while (passed[origin(at ^ 1)]) {
+            at = before(at ^ 1) ^ 1;
+            if (done[at >> 1]) {
+                break;
+            }
+            done[at >> 1] = true;
+            halves[size++] = at;
+        }
+        if (passed[origin(halves[start])]) {
+            startAtLeftmost(start);
+        }
+    }
+
+    /** The half-edge that ends where another one starts, at a vertex that chains pass. */
+    private int before(int half) {
+        int vertex = origin(half);
+        int e = met[vertex] ^ (half >> 1);
+        return table.to()[e] == vertex ? 2 * e : 2 * e + 1;
+    }
+
+    private void startAtLeftmost(int start) {
+        int leftmost = start;
+        for (int i = start + 1; i < size; i++) {
+            leftmost = isLeftOf(origin(halves[i]), origin(halves[leftmost])) ? i : leftmost;
+        }
+        int[] turned = new int[size - start];
+        System.arraycopy(halves, leftmost, turned, 0, size - leftmost);
+        System.arraycopy(halves, start, turned, size - leftmost, leftmost - start);
+        System.arraycopy(turned, 0, halves, start, turned.length);
     }
 
     private boolean isLeftOf(int one, int other) {

@@ -80,6 +80,16 @@ final class TileEdges {
         return to[edge];
     }
 
+    /** The smaller end of each edge; the array may be longer than needed. */
+    int[] from() {
+        return from;
+    }
+
+    /** The larger end of each edge; likewise. */
+    int[] to() {
+        return to;
+    }
+
     HotPixels vertices() {
         return vertices;
     }

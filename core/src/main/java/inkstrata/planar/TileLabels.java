@@ -20,33 +20,21 @@ final class TileLabels {
     private int current = StackTable.BARE;
 
     private TileLabels(
-            Tile tile,
-            TileEdges edges,
-            TileSegments segments,
-            TileFaces faces,
-            Drawing drawing,
-            Stacker stacker,
-            StackTable stacks) {
+            Tile tile, TileEdges edges, TileSegments segments, TileFaces faces, Drawing drawing, Workbench bench) {
         this.edges = edges;
         this.segments = segments;
         this.faces = faces;
         this.covers = new Covers(tile, drawing);
         this.shapes = tile.shapes();
-        this.stacker = stacker;
-        this.stacks = stacks;
+        this.stacker = bench.stacker();
+        this.stacks = bench.stacks();
         this.stackOf = new int[faces.count()];
     }
 
-    /** For each face the number of its stack in the table. */
+    /** For each face the number of its stack in the workbench's table. */
     static int[] of(
-            Tile tile,
-            TileEdges edges,
-            TileSegments segments,
-            TileFaces faces,
-            Drawing drawing,
-            Stacker stacker,
-            StackTable stacks) {
-        TileLabels labels = new TileLabels(tile, edges, segments, faces, drawing, stacker, stacks);
+            Tile tile, TileEdges edges, TileSegments segments, TileFaces faces, Drawing drawing, Workbench bench) {
+        TileLabels labels = new TileLabels(tile, edges, segments, faces, drawing, bench);
         labels.walk();
         return labels.stackOf;
     }

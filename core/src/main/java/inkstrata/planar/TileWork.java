@@ -23,23 +23,21 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
     /**
      * What all tiles of a map share.
      *
-     * @param culling one for each thread, for its scratch space
+     * @param bench one for each thread
      * @param onLines collects the pieces that lie on tile lines, as in {@link Tile}, in any order
      */
     record Shared(
             Drawing drawing,
             Segments segments,
-            Paints paints,
             MapSettings settings,
-            ThreadLocal<Culling> culling,
+            ThreadLocal<Workbench> bench,
             Queue<int[]> onLines) {
         static Shared of(Drawing drawing, Segments segments, Paints paints, MapSettings settings) {
             return new Shared(
                     drawing,
                     segments,
-                    paints,
                     settings,
-                    ThreadLocal.withInitial(() -> new Culling(drawing, paints, settings.depth())),
+                    ThreadLocal.withInitial(() -> Workbench.of(drawing, paints, settings)),
                     new ConcurrentLinkedQueue<>());
         }
     }
@@ -53,8 +51,7 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
     @Override
     protected List<MappedTile> compute() {
         if (isSmall()) {
-            return List.of(MappedTile.of(
-                    tile, shared.drawing(), Stacker.of(shared.drawing(), shared.paints(), shared.settings())));
+            return List.of(MappedTile.of(tile, shared.drawing(), shared.bench().get()));
         }
         Box box = tile.box();
         boolean vertical = box.width() >= box.height();
@@ -62,7 +59,7 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
         TileSplitter splitter = new TileSplitter(shared.segments());
         Tile[] halves = splitter.split(tile, vertical, at);
         shared.onLines().add(splitter.onLines());
-        Culling culling = shared.culling().get();
+        Culling culling = shared.bench().get().culling();
         Tile lowTile = culling.cull(halves[0]);
         Tile highTile = culling.cull(halves[1]);
         int nowFutile = isFutile(lowTile.pieceCount(), highTile.pieceCount()) ? futile + 1 : 0;

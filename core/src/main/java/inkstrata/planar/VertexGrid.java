@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /** Vertices in square cells, to find those close to a straight line. */
 final class VertexGrid {
@@ -88,13 +89,12 @@ final class VertexGrid {
     }
 
     /**
-     * Whether a vertex that is not one of those marked lies in a strip.
+     * Whether a vertex that counts lies in a strip.
      *
      * @param strip within {@code margin} steps of its chord across, and along
-     * @param marks for each vertex a number
-     * @param mark the number of those left out
+     * @param counts is asked about vertices that lie in the strip
      */
-    boolean anyIn(Strip strip, int margin, int[] marks, int mark) {
+    boolean anyIn(Strip strip, int margin, IntPredicate counts) {
         int fromColumn = Math.max(0, (strip.minX() - margin - left) >> shift);
         int toColumn = Math.min(columns - 1, (strip.maxX() + margin - left) >> shift);
         for (int column = fromColumn; column <= toColumn; column++) {
@@ -104,7 +104,7 @@ final class VertexGrid {
             int fromRow = Math.max(0, (strip.lowest(minX, maxX, margin) - low) >> shift);
             int toRow = Math.min(rows - 1, (strip.highest(minX, maxX, margin) - low) >> shift);
             for (int row = fromRow; row <= toRow; row++) {
-                if (anyIn(strip, row * columns + column, minX, maxX, marks, mark)) {
+                if (anyIn(strip, row * columns + column, minX, maxX, counts)) {
                     return true;
                 }
             }
@@ -112,7 +112,7 @@ final class VertexGrid {
         return false;
     }
 
-    private boolean anyIn(Strip strip, int cell, int minX, int maxX, int[] marks, int mark) {
+    private boolean anyIn(Strip strip, int cell, int minX, int maxX, IntPredicate counts) {
         int end = starts[cell + 1];
         int at = end - starts[cell] > CROWDED ? firstFrom(minX, starts[cell], end) : starts[cell];
         boolean sorted = end - starts[cell] > CROWDED;
@@ -121,7 +121,7 @@ final class VertexGrid {
             if (sorted && x[v] > maxX) {
                 return false;
             }
-            if (marks[v] != mark && strip.holds(x[v], y[v])) {
+            if (strip.holds(x[v], y[v]) && counts.test(v)) {
                 return true;
             }
         }

@@ -127,6 +127,20 @@ final class MapChecks {
         return segments;
     }
 
+    /** The map with all vertices that came up on the way. */
+    static PlanarMapper.Noded noded(Artwork artwork, MapSettings settings) {
+        try (Crew crew = new Crew(settings.threads())) {
+            return PlanarMapper.noded(artwork, settings, crew);
+        }
+    }
+
+    /** Without the vertices that need not be. */
+    static EdgeTable straightened(EdgeTable table, Segments segments) {
+        try (Crew crew = new Crew(2)) {
+            return Straightening.of(table, segments, crew);
+        }
+    }
+
     /** Every edge inside the frame names a segment that runs beside it: rounding and tile cuts move it by less than 1.5 steps. */
     static void sourcesRunBesideTheirEdges(EdgeTable t, Segments segments, String name) {
         for (int e = 0; e < t.from().length; e++) {

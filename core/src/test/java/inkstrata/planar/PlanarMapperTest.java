@@ -137,7 +137,7 @@ class PlanarMapperTest {
         }
         MapChecks.stacksAgreeAroundVertices(map, name);
         if (seed % 3 == 0) {
-            PlanarMapper.Noded noded = PlanarMapper.noded(artwork, settings);
+            PlanarMapper.Noded noded = MapChecks.noded(artwork, settings);
             MapChecks.sourcesRunBesideTheirEdges(noded.edges(), noded.segments(), name);
         }
         return MapChecks.stacksEqualWindingCounts(artwork, map, settings, random, 60);

@@ -59,7 +59,8 @@ class StraighteningTest {
     void verticesOnAStraightLineGoWhateverTheyCameFrom() {
         EdgeTable box = table(
                 new int[] {-1, -1, -1, -1}, "0,0 30,0 60,0 100,0", "100,0 100,100", "100,100 0,100", "0,100 0,50 0,0");
-        assertThat(vertices(Straightening.of(box, new Segments()))).containsExactly("0,0", "100,0", "100,100", "0,100");
+        assertThat(vertices(MapChecks.straightened(box, new Segments())))
+                .containsExactly("0,0", "100,0", "100,100", "0,100");
     }
 
     @Test
@@ -70,7 +71,7 @@ class StraighteningTest {
         curve.add(20, 20, 0, 20, 0, 2, 0, 1);
         curve.add(0, 20, 0, 0, 0, 3, 0, 1);
         EdgeTable outline = table(new int[] {0, 1, 2, 3}, "0,0 10,10", "10,10 20,20", "20,20 0,20", "0,20 0,0");
-        assertThat(vertices(Straightening.of(outline, curve))).contains("10,10");
+        assertThat(vertices(MapChecks.straightened(outline, curve))).contains("10,10");
     }
 
     @Test
@@ -109,9 +110,9 @@ class StraighteningTest {
         for (long seed = 0; seed < 200; seed++) {
             Artwork artwork = seed % 2 == 0 ? NastyDrawings.opaque(seed) : NastyDrawings.translucent(seed);
             int tile = new int[] {8, 30, 500}[(int) (seed % 3)];
-            PlanarMapper.Noded map = PlanarMapper.noded(artwork, MapSettings.DEFAULT.withTilePieces(tile));
+            PlanarMapper.Noded map = MapChecks.noded(artwork, MapSettings.DEFAULT.withTilePieces(tile));
             EdgeTable before = map.edges();
-            EdgeTable after = Straightening.of(before, map.segments());
+            EdgeTable after = MapChecks.straightened(before, map.segments());
             assertThat(faces(after)).as(artwork.name()).isEqualTo(faces(before));
             if (before.from().length < MOST_EDGES) {
                 drift(before, after, artwork.name());
@@ -236,7 +237,7 @@ class StraighteningTest {
             source[w] = w;
             segments.add(xy[0], xy[1], xy[xy.length - 2], xy[xy.length - 1], w, 1, 0, 1);
         }
-        return Straightening.of(table(source, ways), segments);
+        return MapChecks.straightened(table(source, ways), segments);
     }
 
     /** Way w has the stack 2w on the left and 2w + 1 on the right, so ways are chains of their own. */

@@ -1,0 +1,52 @@
+package inkstrata.planar;
+
+import inkstrata.colour.Rgb;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The stacks of a map, numbered by their colours, so that numbers do not depend on who found them first.
+ *
+ * @param stacks the bare one first, then in the order of their colours; each is somewhere in the map, the bare one perhaps
+ *     not
+ * @param numbers for each table of the tiles' threads the numbers of its stacks in the map
+ */
+record MapStacks(List<PaintStack> stacks, Map<StackTable, int[]> numbers) {
+    static MapStacks of(List<MappedTile> tiles) {
+        Map<StackTable, int[]> numbers = new LinkedHashMap<>();
+        tiles.forEach(tile -> numbers.putIfAbsent(tile.stacks(), new int[0]));
+        StackTable all = new StackTable();
+        numbers.replaceAll((table, none) -> {
+            int[] found = new int[table.size()];
+            for (int stack = 0; stack < found.length; stack++) {
+                found[stack] = all.number(table.colours(stack));
+            }
+            return found;
+        });
+        int[][] sorted = new int[all.size()][];
+        for (int stack = 0; stack < sorted.length; stack++) {
+            sorted[stack] = all.colours(stack);
+        }
+        Arrays.sort(sorted, Arrays::compare);
+        int[] rank = new int[sorted.length];
+        for (int place = 0; place < rank.length; place++) {
+            rank[all.number(sorted[place])] = place;
+        }
+        numbers.values().forEach(found -> Arrays.setAll(found, stack -> rank[found[stack]]));
+        List<PaintStack> stacks = new ArrayList<>(sorted.length);
+        for (int[] colours : sorted) {
+            stacks.add(new PaintStack(Arrays.stream(colours)
+                    .mapToObj(colour -> new Paint(Rgb.of(colour)))
+                    .toList()));
+        }
+        return new MapStacks(List.copyOf(stacks), numbers);
+    }
+
+    /** The map's numbers for the stacks of a tile. */
+    int[] of(MappedTile tile) {
+        return numbers.get(tile.stacks());
+    }
+}
