@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import inkstrata.measure.Grid;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -13,6 +14,9 @@ import java.util.Locale;
 final class Borderlines {
     /** A kind that nobody asked for. */
     static final int NONE = -1;
+
+    /** Ints for each edge that is picked. */
+    private static final int PICKED = 3;
 
     private final int[] x;
     private final int[] y;
@@ -34,33 +38,50 @@ final class Borderlines {
      * @param kindOfStack for each stack its kind from 0, or {@link #NONE}
      * @throws IllegalStateException if the stacks around a vertex do not agree
      */
-    static Borderlines of(EdgeTable table, int[] kindOfStack) {
-        Ints from = new Ints(64);
-        Ints to = new Ints(64);
-        Ints kind = new Ints(128);
-        Ints edge = new Ints(64);
-        for (int e = 0; e < table.from().length; e++) {
+    static Borderlines of(EdgeTable table, int[] kindOfStack, Crew crew) {
+        List<int[]> picked = crew.share(table.from().length, (first, end) -> pick(table, kindOfStack, first, end));
+        int edges = picked.stream().mapToInt(part -> part.length / PICKED).sum();
+        int[] start = new int[edges];
+        int[] end = new int[edges];
+        int[] kind = new int[2 * edges];
+        int[] edge = new int[edges];
+        int[] known = new int[table.x().length];
+        Ints vertices = new Ints(edges);
+        int at = 0;
+        for (int[] part : picked) {
+            for (int k = 0; k < part.length; k += PICKED) {
+                edge[at] = part[k];
+                kind[2 * at] = part[k + 1];
+                kind[2 * at + 1] = part[k + 2];
+                start[at] = number(table.from()[part[k]], known, vertices);
+                end[at] = number(table.to()[part[k]], known, vertices);
+                at++;
+            }
+        }
+        int[] x = new int[vertices.size()];
+        int[] y = new int[vertices.size()];
+        for (int v = 0; v < x.length; v++) {
+            x[v] = table.x()[vertices.get(v)];
+            y[v] = table.y()[vertices.get(v)];
+        }
+        Borderlines lines = new Borderlines(x, y, new HalfEdges(x, y, start, end), kind, edge);
+        lines.checkStacks();
+        return lines;
+    }
+
+    /** Of the edges from one on until before another those that part two kinds: edge, kind on its left, kind on its right. */
+    private static int[] pick(EdgeTable table, int[] kindOfStack, int first, int end) {
+        Ints picked = new Ints(PICKED * (end - first) / 2);
+        for (int e = first; e < end; e++) {
             int left = kind(table.left()[e], kindOfStack);
             int right = kind(table.right()[e], kindOfStack);
             if (left != right) {
-                from.add(table.from()[e]);
-                to.add(table.to()[e]);
-                kind.add(left);
-                kind.add(right);
-                edge.add(e);
+                picked.add(e);
+                picked.add(left);
+                picked.add(right);
             }
         }
-        int[] known = new int[table.x().length];
-        Ints x = new Ints(64);
-        Ints y = new Ints(64);
-        int[] starts = renumbered(from, table, known, x, y);
-        int[] ends = renumbered(to, table, known, x, y);
-        int[] xs = x.toArray();
-        int[] ys = y.toArray();
-        Borderlines lines =
-                new Borderlines(xs, ys, new HalfEdges(xs, ys, starts, ends), kind.toArray(), edge.toArray());
-        lines.checkStacks();
-        return lines;
+        return picked.toArray();
     }
 
     /**
@@ -68,18 +89,12 @@ final class Borderlines {
      *
      * @param known for each vertex of the table its number plus one, or 0
      */
-    private static int[] renumbered(Ints vertices, EdgeTable table, int[] known, Ints x, Ints y) {
-        int[] numbers = new int[vertices.size()];
-        for (int i = 0; i < numbers.length; i++) {
-            int vertex = vertices.get(i);
-            if (known[vertex] == 0) {
-                x.add(table.x()[vertex]);
-                y.add(table.y()[vertex]);
-                known[vertex] = x.size();
-            }
-            numbers[i] = known[vertex] - 1;
+    private static int number(int vertex, int[] known, Ints vertices) {
+        if (known[vertex] == 0) {
+            vertices.add(vertex);
+            known[vertex] = vertices.size();
         }
-        return numbers;
+        return known[vertex] - 1;
     }
 
     /** How many half-edges. */
@@ -102,6 +117,16 @@ final class Borderlines {
     /** The vertex at which a half-edge starts. */
     int origin(int half) {
         return halves.origin(half);
+    }
+
+    /** A half-edge that starts at a vertex. */
+    int anyFrom(int vertex) {
+        return halves.anyFrom(vertex);
+    }
+
+    /** The next half-edge around the vertex at which a half-edge starts; in the end that one comes again. */
+    int nextAround(int half) {
+        return halves.next(half ^ 1);
     }
 
     /** What lies on the left of a half-edge. */

@@ -30,6 +30,10 @@ final class Crew implements AutoCloseable {
         this.pool = new ForkJoinPool(threads);
     }
 
+    int threads() {
+        return threads;
+    }
+
     /** Does work that parts itself. */
     <T> T all(RecursiveTask<T> work) {
         return pool.invoke(work);

@@ -137,6 +137,9 @@ final class Culling {
                 pieces += tile.start()[i + 1] - tile.start()[i];
             }
         }
+        if (kept == n) {
+            return new Tile(tile.box(), tile.outlines(), tile.start(), tile.winding(), tile.pieces(), shapes);
+        }
         int[] outlines = new int[kept];
         int[] start = new int[kept + 1];
         int[] winding = new int[kept];

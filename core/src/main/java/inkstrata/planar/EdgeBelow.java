@@ -13,88 +13,109 @@ final class EdgeBelow {
     private static final int NIL = 0;
 
     private final Borderlines lines;
-    /** Nodes from 1 on; a node is used again when its edge ends where just one other begins. */
-    private final int[] low;
-
-    private final int[] high;
-    private final int[] edgeOf;
+    private final int[] rank;
+    /** For each edge under the sweep line its node. */
     private final int[] nodeOf;
+    /** Nodes from 1 on; a node is used again when its edge ends where just one other begins. */
+    private int[] low = new int[256];
+
+    private int[] high = new int[256];
+    private int[] edgeOf = new int[256];
     private int root = NIL;
     private int nodes;
     private int kept;
     private int cut;
 
-    private EdgeBelow(Borderlines lines) {
+    /**
+     * A sweep.
+     *
+     * @param rank for each vertex its place from left to right
+     */
+    private EdgeBelow(Borderlines lines, int[] rank) {
         this.lines = lines;
-        int edges = lines.size() / 2;
-        low = new int[edges + 1];
-        high = new int[edges + 1];
-        edgeOf = new int[edges + 1];
-        nodeOf = new int[edges];
+        this.rank = rank;
+        this.nodeOf = new int[lines.size() / 2];
     }
 
     /**
-     * Answers for each asked vertex.
+     * Answers for each asked vertex. Each thread sweeps from one vertex on until before another, with the edges that are under the
+     * sweep line there to begin with.
      *
      * @param asked vertices that edges only leave to the right, or straight up
      * @return for each vertex of the lines the half-edge that has it on its left, or -1 where not asked or nothing is below
      */
-    static int[] of(Borderlines lines, boolean[] asked) {
-        EdgeBelow sweep = new EdgeBelow(lines);
+    static int[] of(Borderlines lines, boolean[] asked, Crew crew) {
         int[] below = new int[lines.vertexCount()];
         Arrays.fill(below, -1);
-        int[] starts = new int[lines.vertexCount() + 1];
-        int[] halves = sweep.halvesByVertex(starts);
-        for (int vertex : LeftToRight.order(lines)) {
-            sweep.pass(vertex, halves, starts[vertex], starts[vertex + 1], asked[vertex], below);
+        int[] order = LeftToRight.order(lines);
+        int[] rank = new int[order.length];
+        for (int place = 0; place < order.length; place++) {
+            rank[order[place]] = place;
         }
+        // As few sweeps as there are threads: each looks at all edges before it begins.
+        crew.share(crew.threads(), (first, end) -> {
+            EdgeBelow sweep = new EdgeBelow(lines, rank);
+            int from = (int) ((long) order.length * first / crew.threads());
+            int until = (int) ((long) order.length * end / crew.threads());
+            sweep.begin(from);
+            for (int place = from; place < until; place++) {
+                sweep.pass(order[place], asked[order[place]], below);
+            }
+            return until - from;
+        });
         return below;
     }
 
-    private int[] halvesByVertex(int[] starts) {
-        for (int h = 0; h < lines.size(); h++) {
-            starts[lines.origin(h) + 1]++;
+    /** Takes the edges that begin before a place and do not end there yet, in the order in which they begin. */
+    private void begin(int place) {
+        Ints under = new Ints(64);
+        for (int h = 0; h < lines.size() && place > 0; h++) {
+            if (rank[lines.origin(h)] < place && rank[lines.origin(h ^ 1)] >= place) {
+                under.add(h);
+            }
         }
-        for (int v = 0; v < lines.vertexCount(); v++) {
-            starts[v + 1] += starts[v];
+        long[] inOrder = new long[under.size()];
+        for (int i = 0; i < inOrder.length; i++) {
+            inOrder[i] = (long) rank[lines.origin(under.get(i))] << 32 | under.get(i);
         }
-        int[] at = starts.clone();
-        int[] halves = new int[lines.size()];
-        for (int h = 0; h < lines.size(); h++) {
-            halves[at[lines.origin(h)]++] = h;
+        Arrays.sort(inOrder);
+        for (long half : inOrder) {
+            insert((int) half);
         }
-        return halves;
     }
 
-    private void pass(int vertex, int[] halves, int from, int to, boolean asked, int[] below) {
-        if (to - from == 2 && isRightward(halves[from]) != isRightward(halves[from + 1])) {
-            int starting = isRightward(halves[from]) ? halves[from] : halves[from + 1];
-            int ending = halves[from] + halves[from + 1] - starting;
+    private void pass(int vertex, boolean asked, int[] below) {
+        int one = lines.anyFrom(vertex);
+        int other = lines.nextAround(one);
+        if (one != other && lines.nextAround(other) == one && isRightward(one) != isRightward(other)) {
+            int starting = isRightward(one) ? one : other;
+            int ending = one + other - starting;
             int node = nodeOf[ending >> 1];
             edgeOf[node] = starting;
             nodeOf[starting >> 1] = node;
             return;
         }
-        for (int i = from; i < to; i++) {
-            if (!isRightward(halves[i])) {
+        int half = one;
+        do {
+            if (!isRightward(half)) {
                 root = withoutEnd(root, vertex);
             }
-        }
+            half = lines.nextAround(half);
+        } while (half != one);
         if (asked) {
             below[vertex] = nextBelow(vertex);
         }
-        for (int i = from; i < to; i++) {
-            if (isRightward(halves[i])) {
-                insert(halves[i]);
+        do {
+            if (isRightward(half)) {
+                insert(half);
             }
-        }
+            half = lines.nextAround(half);
+        } while (half != one);
     }
 
     /** Whether a half-edge goes right, or straight towards higher y; its left side is then the upper one. */
     private boolean isRightward(int half) {
-        int a = lines.origin(half);
-        int b = lines.origin(half ^ 1);
-        return lines.x(a) < lines.x(b) || (lines.x(a) == lines.x(b) && lines.y(a) < lines.y(b));
+        return rank[lines.origin(half)] < rank[lines.origin(half ^ 1)];
     }
 
     private long side(int half, int vertex) {
@@ -125,6 +146,11 @@ final class EdgeBelow {
 
     private void insert(int half) {
         int node = ++nodes;
+        if (node == low.length) {
+            low = Arrays.copyOf(low, 2 * node);
+            high = Arrays.copyOf(high, 2 * node);
+            edgeOf = Arrays.copyOf(edgeOf, 2 * node);
+        }
         edgeOf[node] = half;
         nodeOf[half >> 1] = node;
         root = inserted(root, node);

@@ -14,6 +14,9 @@ final class HalfEdges {
     private final int[] origin;
     private final int[] next;
     private final int[] cycleOf;
+    /** For each vertex a half-edge that starts there. */
+    private final int[] anyFrom;
+
     private int cycles;
     private long[] areaOf = new long[16];
     private int[] startOf = new int[16];
@@ -42,6 +45,7 @@ final class HalfEdges {
         }
         next = new int[2 * n];
         cycleOf = new int[2 * n];
+        anyFrom = new int[x.length];
         link();
         trace();
     }
@@ -53,6 +57,11 @@ final class HalfEdges {
     /** The half-edge after this one with the same face on its left. */
     int next(int half) {
         return next[half];
+    }
+
+    /** A half-edge that starts at a vertex that has any. */
+    int anyFrom(int vertex) {
+        return anyFrom[vertex];
     }
 
     int cycleOf(int half) {
@@ -88,6 +97,7 @@ final class HalfEdges {
         }
         for (int v = 0; v < vertices; v++) {
             sort(around, first[v], first[v + 1]);
+            anyFrom[v] = first[v] < first[v + 1] ? around[first[v]] : -1;
             for (int i = first[v]; i < first[v + 1]; i++) {
                 // Arriving against around[i], the next one keeping left is its neighbour clockwise.
                 int clockwise = i > first[v] ? around[i - 1] : around[first[v + 1] - 1];

@@ -7,7 +7,10 @@ package inkstrata.planar;
  * interior: that interior is the one above the edge next below the walk's leftmost vertex.
  */
 final class Interiors {
+    private static final int NOT_ASKED = -1;
+
     private final Borderlines lines;
+    /** For each walk itself, or another one around the same interior, farther left. */
     private final int[] around;
 
     private Interiors(Borderlines lines) {
@@ -15,29 +18,39 @@ final class Interiors {
         this.around = new int[lines.walkCount()];
     }
 
-    static Interiors of(Borderlines lines) {
+    /**
+     * Finds them.
+     *
+     * @throws IllegalStateException if edges cross
+     */
+    static Interiors of(Borderlines lines, Crew crew) {
         Interiors interiors = new Interiors(lines);
-        interiors.find();
+        interiors.find(crew);
         return interiors;
     }
 
-    /** The walk around the outside of the interior that a walk with a kind runs around. */
+    /** The walk around the outside of the interior that a walk with a kind runs around; shortens the way for the next who asks. */
     int of(int walk) {
         int outermost = walk;
         while (around[outermost] != outermost) {
             outermost = around[outermost];
         }
+        for (int step = walk; step != outermost; ) {
+            int next = around[step];
+            around[step] = outermost;
+            step = next;
+        }
         return outermost;
     }
 
-    private void find() {
+    private void find(Crew crew) {
         int[] leftmost = new int[around.length];
         boolean[] asked = new boolean[lines.vertexCount()];
         boolean any = false;
         for (int walk = 0; walk < around.length; walk++) {
             int first = lines.firstOfWalk(walk);
             around[walk] = walk;
-            leftmost[walk] = -1;
+            leftmost[walk] = NOT_ASKED;
             if (lines.kind(first) != Borderlines.NONE && lines.doubledArea(walk) < 0) {
                 leftmost[walk] = leftmost(first);
                 asked[leftmost[walk]] = true;
@@ -47,12 +60,20 @@ final class Interiors {
         if (!any) {
             return;
         }
-        int[] below = EdgeBelow.of(lines, asked);
+        int[] below = EdgeBelow.of(lines, asked, crew);
         for (int walk = 0; walk < around.length; walk++) {
-            if (leftmost[walk] >= 0) {
-                around[walk] = lines.walkOf(below[leftmost[walk]]);
+            if (leftmost[walk] != NOT_ASKED) {
+                around[walk] = walkAt(below[leftmost[walk]], walk, leftmost[walk]);
             }
         }
+    }
+
+    private int walkAt(int half, int walk, int vertex) {
+        if (half < 0 || lines.kind(half) != lines.kind(lines.firstOfWalk(walk))) {
+            throw new IllegalStateException("what lies around the hole at " + lines.x(vertex) + ", " + lines.y(vertex)
+                    + " (grid steps) is not what lies beside its edges");
+        }
+        return lines.walkOf(half);
     }
 
     private int leftmost(int start) {

@@ -14,15 +14,23 @@ public final class PlanarMap {
     private final Frame frame;
     private final List<PaintStack> stacks;
     private final List<Swallowed> swallowed;
+    private final int threads;
     private final long[] doubledAreas;
 
-    /** Takes the segments that the edges' sources name. */
-    PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks) {
-        this(edges, segments, frame, stacks, List.of());
-    }
-
-    PlanarMap(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {
-        this(edges, segments, frame, stacks, swallowed, doubledAreas(edges, stacks.size()));
+    /**
+     * Takes what was made.
+     *
+     * @param segments that the edges' sources name
+     * @param threads with which regions are dissolved
+     */
+    PlanarMap(
+            EdgeTable edges,
+            Segments segments,
+            Frame frame,
+            List<PaintStack> stacks,
+            List<Swallowed> swallowed,
+            int threads) {
+        this(edges, segments, frame, stacks, swallowed, threads, doubledAreas(edges, stacks.size()));
     }
 
     private PlanarMap(
@@ -31,12 +39,14 @@ public final class PlanarMap {
             Frame frame,
             List<PaintStack> stacks,
             List<Swallowed> swallowed,
+            int threads,
             long[] doubledAreas) {
         this.edges = edges;
         this.segments = segments;
         this.frame = frame;
         this.stacks = List.copyOf(stacks);
         this.swallowed = List.copyOf(swallowed);
+        this.threads = threads;
         this.doubledAreas = doubledAreas;
     }
 
@@ -53,6 +63,11 @@ public final class PlanarMap {
     /** The contours of which rounding to the grid left nothing, from the topmost shape down. */
     public List<Swallowed> swallowed() {
         return swallowed;
+    }
+
+    /** With how many threads it was made. */
+    int threads() {
+        return threads;
     }
 
     EdgeTable edges() {
@@ -90,7 +105,9 @@ public final class PlanarMap {
      * @param sets no stack is in two of them
      */
     public List<Region> dissolveAll(List<StackSet> sets) {
-        return Dissolving.dissolve(edges, kinds(sets), sets.size());
+        try (Crew crew = new Crew(threads)) {
+            return Dissolving.dissolve(edges, kinds(sets), sets.size(), crew);
+        }
     }
 
     /** All pairs of stacks that share edges, in the order of their numbers. */
@@ -119,7 +136,7 @@ public final class PlanarMap {
                 .map(stack -> new PaintStack(
                         stack.paints().stream().map(change).distinct().toList()))
                 .toList();
-        return new PlanarMap(edges, segments, frame, changed, swallowed, doubledAreas);
+        return new PlanarMap(edges, segments, frame, changed, swallowed, threads, doubledAreas);
     }
 
     private int[] kinds(List<StackSet> sets) {

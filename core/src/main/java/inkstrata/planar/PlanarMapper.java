@@ -25,7 +25,8 @@ public final class PlanarMapper {
         try (Crew crew = new Crew(settings.threads())) {
             Noded noded = noded(artwork, settings, crew);
             EdgeTable edges = Straightening.of(noded.edges(), noded.segments(), crew);
-            return new PlanarMap(edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed());
+            return new PlanarMap(
+                    edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed(), settings.threads());
         }
     }
 
@@ -39,15 +40,13 @@ public final class PlanarMapper {
     static Noded noded(Artwork artwork, MapSettings settings, Crew crew) {
         Drawing drawing = Drawing.of(artwork);
         Box frame = Box.of(artwork.frame());
-        Segments segments = new Segments();
-        Flattener flattener = new Flattener(segments, settings.flatnessMm(), frame);
-        for (int o = 0; o < drawing.areas().size(); o++) {
-            flattener.add(drawing.areas().get(o).outline(), o);
-        }
+        Flattened flattened = Flattened.of(drawing, settings.flatnessMm(), frame, crew);
+        Segments segments = flattened.segments();
         Paints paints = new Paints(drawing.shapes());
-        Tile root = new Culling(drawing, paints, settings.depth()).cull(Cropping.toFrame(drawing, segments, frame));
+        Tile whole = Cropping.toFrame(drawing, segments, frame, crew);
+        Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
         Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), crew);
-        return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattener.swallowed(drawing));
+        return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattened.swallowed());
     }
 }

@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The straight segments of all flattened outlines, rounded to the grid, each with the curve it came from.
@@ -9,16 +10,53 @@ import java.util.Arrays;
  * to t1 of one command of it. Segments of one outline follow one another.
  */
 final class Segments {
-    private int[] ends = new int[4 * 64];
-    private int[] outlines = new int[64];
-    private int[] commands = new int[64];
-    private float[] from = new float[64];
-    private float[] to = new float[64];
+    private int[] ends;
+    private int[] outlines;
+    private int[] commands;
+    private float[] from;
+    private float[] to;
     private int size;
+
+    Segments() {
+        this(64);
+    }
+
+    private Segments(int capacity) {
+        ends = new int[4 * capacity];
+        outlines = new int[capacity];
+        commands = new int[capacity];
+        from = new float[capacity];
+        to = new float[capacity];
+    }
+
+    /** All of them, one part after another. */
+    static Segments joined(List<Segments> parts, Crew crew) {
+        int[] before = new int[parts.size() + 1];
+        for (int i = 0; i < parts.size(); i++) {
+            before[i + 1] = before[i] + parts.get(i).size;
+        }
+        Segments all = new Segments(before[parts.size()]);
+        all.size = before[parts.size()];
+        crew.share(parts.size(), (first, end) -> {
+            for (int i = first; i < end; i++) {
+                all.put(parts.get(i), before[i]);
+            }
+            return end - first;
+        });
+        return all;
+    }
+
+    private void put(Segments part, int at) {
+        System.arraycopy(part.ends, 0, ends, 4 * at, 4 * part.size);
+        System.arraycopy(part.outlines, 0, outlines, at, part.size);
+        System.arraycopy(part.commands, 0, commands, at, part.size);
+        System.arraycopy(part.from, 0, from, at, part.size);
+        System.arraycopy(part.to, 0, to, at, part.size);
+    }
 
     void add(int x0, int y0, int x1, int y1, int outline, int command, double t0, double t1) {
         if (size == outlines.length) {
-            int capacity = size + (size >> 1);
+            int capacity = size + (size >> 1) + 16;
             ends = Arrays.copyOf(ends, 4 * capacity);
             outlines = Arrays.copyOf(outlines, capacity);
             commands = Arrays.copyOf(commands, capacity);

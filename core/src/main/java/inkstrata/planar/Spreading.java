@@ -18,12 +18,14 @@ public final class Spreading {
     private final SpreadStacks stacks;
     private final EdgeTable edges;
     private final double[] borderMm;
+    private final int threads;
 
-    private Spreading(List<StackSet> areas, SpreadStacks stacks, EdgeTable edges, double[] borderMm) {
+    private Spreading(List<StackSet> areas, SpreadStacks stacks, EdgeTable edges, double[] borderMm, int threads) {
         this.areas = areas;
         this.stacks = stacks;
         this.edges = edges;
         this.borderMm = borderMm;
+        this.threads = threads;
     }
 
     /**
@@ -41,20 +43,22 @@ public final class Spreading {
             sets.add(spread.into());
         }
         StackKinds kinds = StackKinds.of(map.stacks().size(), sets);
-        Borderlines lines = Borderlines.of(map.edges(), kinds.kindOfStack());
-        List<BorderChain> chains = SpreadBorders.chains(lines, kinds, spreads);
-        double[] borderMm = new double[spreads.size()];
-        chains.forEach(chain -> borderMm[chain.spread()] += chain.lengthMm());
-        double width = widthMm * Grid.STEPS_PER_MM;
-        Artwork drawing = SpreadDrawing.of(
-                map.frame(), lines, kinds.count(), width < 1 ? List.of() : chains, spreads.size(), width, corners);
-        PlanarMap mapped = PlanarMapper.map(drawing, MapSettings.DEFAULT);
-        SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, spreads);
-        EdgeTable edges = mapped.edges();
-        for (int area = 0; area < areas.size(); area++) {
-            edges = Strays.leftOut(edges, stacks, area);
+        try (Crew crew = new Crew(map.threads())) {
+            Borderlines lines = Borderlines.of(map.edges(), kinds.kindOfStack(), crew);
+            List<BorderChain> chains = SpreadBorders.chains(lines, kinds, spreads);
+            double[] borderMm = new double[spreads.size()];
+            chains.forEach(chain -> borderMm[chain.spread()] += chain.lengthMm());
+            double width = widthMm * Grid.STEPS_PER_MM;
+            Artwork drawing = SpreadDrawing.of(
+                    map.frame(), lines, kinds.count(), width < 1 ? List.of() : chains, spreads.size(), width, corners);
+            PlanarMap mapped = PlanarMapper.map(drawing, MapSettings.DEFAULT.withThreads(map.threads()));
+            SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, spreads);
+            EdgeTable edges = mapped.edges();
+            for (int area = 0; area < areas.size(); area++) {
+                edges = Strays.leftOut(edges, stacks, area, crew);
+            }
+            return new Spreading(List.copyOf(areas), stacks, edges, borderMm, map.threads());
         }
-        return new Spreading(List.copyOf(areas), stacks, edges, borderMm);
     }
 
     /** How long the edges are along which something spreads. */
@@ -64,7 +68,9 @@ public final class Spreading {
 
     /** An area with all it has gained. */
     public Region grown(int area) {
-        return Dissolving.dissolve(edges, stacks.grown(area, areas.get(area)), 1)
-                .get(0);
+        try (Crew crew = new Crew(threads)) {
+            return Dissolving.dissolve(edges, stacks.grown(area, areas.get(area)), 1, crew)
+                    .get(0);
+        }
     }
 }

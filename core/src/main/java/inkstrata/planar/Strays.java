@@ -9,17 +9,17 @@ final class Strays {
     private final SpreadStacks stacks;
     private final Borderlines lines;
 
-    private Strays(EdgeTable edges, SpreadStacks stacks, int area) {
+    private Strays(EdgeTable edges, SpreadStacks stacks, int area, Crew crew) {
         this.edges = edges;
         this.stacks = stacks;
-        this.lines = Borderlines.of(edges, stacks.spreadsOf(area));
+        this.lines = Borderlines.of(edges, stacks.spreadsOf(area), crew);
     }
 
     /** The same edges; those around stray parts of what an area gains say that it does not spread there. */
-    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, int area) {
-        Strays strays = new Strays(edges, stacks, area);
+    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, int area, Crew crew) {
+        Strays strays = new Strays(edges, stacks, area, crew);
         boolean[] isHeld = strays.heldWalks();
-        return strays.areIn(isHeld) ? strays.without(strays.heldInteriors(isHeld)) : edges;
+        return strays.areIn(isHeld) ? strays.without(strays.heldInteriors(isHeld, crew)) : edges;
     }
 
     /** For each walk whether it runs along something that it spreads from. */
@@ -46,8 +46,8 @@ final class Strays {
     }
 
     /** For each walk whether any walk around the same part is held. */
-    private boolean[] heldInteriors(boolean[] isHeld) {
-        Interiors interiors = Interiors.of(lines);
+    private boolean[] heldInteriors(boolean[] isHeld, Crew crew) {
+        Interiors interiors = Interiors.of(lines, crew);
         boolean[] isPartHeld = new boolean[isHeld.length];
         for (int walk = 0; walk < isHeld.length; walk++) {
             isPartHeld[interiors.of(walk)] |= isHeld[walk];

@@ -35,7 +35,7 @@ class CoversTest {
         Drawing drawing = Drawing.of(artwork);
         Paints paints = new Paints(drawing.shapes());
         Tile everything =
-                Cropping.toFrame(drawing, MapChecks.segments(artwork, MapSettings.DEFAULT), Box.of(artwork.frame()));
+                MapChecks.cropped(drawing, MapChecks.segments(artwork, MapSettings.DEFAULT), Box.of(artwork.frame()));
         long least = Long.MAX_VALUE;
         for (int run = 0; run < 3; run++) {
             long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();

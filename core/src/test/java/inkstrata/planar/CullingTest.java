@@ -143,6 +143,6 @@ class CullingTest {
     }
 
     private static Tile everything(Artwork artwork, Drawing drawing) {
-        return Cropping.toFrame(drawing, MapChecks.segments(artwork, MapSettings.DEFAULT), Box.of(artwork.frame()));
+        return MapChecks.cropped(drawing, MapChecks.segments(artwork, MapSettings.DEFAULT), Box.of(artwork.frame()));
     }
 }

@@ -128,7 +128,9 @@ class DissolvingTest {
                 broken,
                 new Segments(),
                 new inkstrata.measure.Frame(0, 0, 1, 1),
-                List.of(PaintStack.BARE, PaintStack.BARE));
+                List.of(PaintStack.BARE, PaintStack.BARE),
+                List.of(),
+                1);
         assertThatThrownBy(() -> map.dissolve(StackSet.of(0)))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("at 0.10000, 0.00000 mm");

@@ -118,13 +118,10 @@ final class MapChecks {
 
     /** The flattened outlines, numbered as the mapper does it. */
     static Segments segments(Artwork artwork, MapSettings settings) {
-        Drawing drawing = Drawing.of(artwork);
-        Segments segments = new Segments();
-        Flattener flattener = new Flattener(segments, settings.flatnessMm(), Box.of(artwork.frame()));
-        for (int o = 0; o < drawing.areas().size(); o++) {
-            flattener.add(drawing.areas().get(o).outline(), o);
+        try (Crew crew = new Crew(1)) {
+            return Flattened.of(Drawing.of(artwork), settings.flatnessMm(), Box.of(artwork.frame()), crew)
+                    .segments();
         }
-        return segments;
     }
 
     /** The map with all vertices that came up on the way. */
@@ -138,6 +135,13 @@ final class MapChecks {
     static EdgeTable straightened(EdgeTable table, Segments segments) {
         try (Crew crew = new Crew(2)) {
             return Straightening.of(table, segments, crew);
+        }
+    }
+
+    /** All pieces within the frame. */
+    static Tile cropped(Drawing drawing, Segments segments, Box frame) {
+        try (Crew crew = new Crew(2)) {
+            return Cropping.toFrame(drawing, segments, frame, crew);
         }
     }
 

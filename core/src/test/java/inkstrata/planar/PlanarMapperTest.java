@@ -14,7 +14,6 @@ import inkstrata.measure.Grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.concurrent.ForkJoinPool;
 import java.util.function.LongFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -85,11 +84,13 @@ class PlanarMapperTest {
         Paints paints = new Paints(drawing.shapes());
         MapSettings settings = MapSettings.DEFAULT;
         Segments segments = MapChecks.segments(artwork, settings);
-        Tile root = new Culling(drawing, paints, settings.depth())
-                .cull(Cropping.toFrame(drawing, segments, Box.of(artwork.frame())));
-        TileWork work = new TileWork(TileWork.Shared.of(drawing, segments, paints, settings), root, 0);
-        for (MappedTile tile : new ForkJoinPool(1).invoke(work)) {
-            assertThat(tile.edges().length / MappedTile.STRIDE).isLessThan(2 * settings.tilePieces());
+        try (Crew crew = new Crew(1)) {
+            Tile whole = Cropping.toFrame(drawing, segments, Box.of(artwork.frame()), crew);
+            Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
+            TileWork work = new TileWork(TileWork.Shared.of(drawing, segments, paints, settings), root, 0);
+            for (MappedTile tile : crew.all(work)) {
+                assertThat(tile.edges().length / MappedTile.STRIDE).isLessThan(2 * settings.tilePieces());
+            }
         }
     }
 

@@ -103,7 +103,9 @@ class SpreadBordersTest {
 
     private static List<BorderChain> chains(PlanarMap map, Spread spread) {
         StackKinds kinds = StackKinds.of(map.stacks().size(), List.of(spread.from(), spread.into()));
-        return SpreadBorders.chains(Borderlines.of(map.edges(), kinds.kindOfStack()), kinds, List.of(spread));
+        try (Crew crew = new Crew(2)) {
+            return SpreadBorders.chains(Borderlines.of(map.edges(), kinds.kindOfStack(), crew), kinds, List.of(spread));
+        }
     }
 
     private static PlanarMap cells(int side, int... stacks) {
