@@ -24,8 +24,7 @@ import java.util.TreeMap;
  * @param registerMm the most by which any two pulls may be off from each other
  * @param merge fill colours closer than this (CIEDE2000) become one ink
  * @param inks the inks that are listed; the rest is made from the artwork's colours
- * @param order names of inks in print order, {@code ...} standing for the rest; empty means light to dark,
- *     on the back of a sheet dark to light
+ * @param order of the inks
  * @param edition how many prints
  * @param use settings of plug-ins by id
  */
@@ -40,7 +39,7 @@ public record Job(
         double registerMm,
         double merge,
         List<Ink> inks,
-        List<String> order,
+        AskedOrder order,
         Edition edition,
         Map<String, PluginSettings> use) {
 
@@ -61,13 +60,12 @@ public record Job(
             DEFAULT_REGISTER_MM,
             DEFAULT_MERGE,
             List.of(),
-            List.of(),
+            AskedOrder.NONE,
             Edition.DEFAULT,
             Map.of());
 
     public Job {
         inks = List.copyOf(inks);
-        order = List.copyOf(order);
         use = Map.copyOf(new TreeMap<>(use));
     }
 

@@ -72,7 +72,7 @@ public final class JobReader {
                 root.value("register", JobReader::register).orElse(Job.DEFAULT_REGISTER_MM),
                 root.value("merge", JobReader::merge).orElse(Job.DEFAULT_MERGE),
                 inks(root),
-                root.texts("order"),
+                root.has("order") ? new AskedOrder(root.texts("order"), root.lineOf("order")) : AskedOrder.NONE,
                 root.map("edition").map(JobReader::edition).orElse(Edition.DEFAULT),
                 root.map("use").map(JobReader::use).orElse(Map.of()));
     }

@@ -81,6 +81,10 @@ final class YamlMap {
         return values.keySet();
     }
 
+    boolean has(String key) {
+        return values.containsKey(key);
+    }
+
     int lineOf(String key) {
         return lines.getOrDefault(key, line);
     }

@@ -9,9 +9,10 @@ import java.util.List;
  * @param kind what its value looks like
  * @param byDefault the value when the job says nothing, as a job file would write it; or words for where it is taken from
  * @param choices for {@link Kind#CHOICE} the values allowed, else empty
+ * @param range for {@link Kind#LENGTH} (in millimetres) and {@link Kind#NUMBER} the values allowed, else {@link Range#ALL}
  * @param description one line
  */
-public record Option(String name, Kind kind, String byDefault, List<String> choices, String description) {
+public record Option(String name, Kind kind, String byDefault, List<String> choices, Range range, String description) {
     /** What a value looks like. */
     public enum Kind {
         /** A number with its unit, such as {@code 0.4 mm}. */
@@ -23,6 +24,30 @@ public record Option(String name, Kind kind, String byDefault, List<String> choi
         TEXT
     }
 
+    /**
+     * Values from one to another, both included.
+     *
+     * @param least may be infinite
+     * @param most may be infinite
+     */
+    public record Range(double least, double most) {
+        public static final Range ALL = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+        boolean holds(double value) {
+            return value >= least && value <= most;
+        }
+
+        /** {@code 0.05 to 1}, without digits that say nothing. */
+        @Override
+        public String toString() {
+            return plain(least) + " to " + plain(most);
+        }
+
+        private static String plain(double value) {
+            return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+        }
+    }
+
     public Option {
         choices = List.copyOf(choices);
         if ((kind == Kind.CHOICE) == choices.isEmpty()) {
@@ -30,23 +55,24 @@ public record Option(String name, Kind kind, String byDefault, List<String> choi
         }
     }
 
-    public static Option length(String name, String byDefault, String description) {
-        return new Option(name, Kind.LENGTH, byDefault, List.of(), description);
+    /** A length in a range of millimetres. */
+    public static Option length(String name, String byDefault, Range range, String description) {
+        return new Option(name, Kind.LENGTH, byDefault, List.of(), range, description);
     }
 
-    public static Option number(String name, String byDefault, String description) {
-        return new Option(name, Kind.NUMBER, byDefault, List.of(), description);
+    public static Option number(String name, String byDefault, Range range, String description) {
+        return new Option(name, Kind.NUMBER, byDefault, List.of(), range, description);
     }
 
     public static Option flag(String name, boolean byDefault, String description) {
-        return new Option(name, Kind.FLAG, Boolean.toString(byDefault), List.of(), description);
+        return new Option(name, Kind.FLAG, Boolean.toString(byDefault), List.of(), Range.ALL, description);
     }
 
     public static Option choice(String name, String byDefault, List<String> choices, String description) {
-        return new Option(name, Kind.CHOICE, byDefault, choices, description);
+        return new Option(name, Kind.CHOICE, byDefault, choices, Range.ALL, description);
     }
 
     public static Option text(String name, String byDefault, String description) {
-        return new Option(name, Kind.TEXT, byDefault, List.of(), description);
+        return new Option(name, Kind.TEXT, byDefault, List.of(), Range.ALL, description);
     }
 }

@@ -59,11 +59,14 @@ public final class Options {
 
     /** The length in millimetres the job sets; empty if it does not and the default is words. */
     public Optional<Double> lengthMm(String name) {
-        return value(name, Option.Kind.LENGTH, text -> Length.parse(text).millimetres());
+        return value(
+                name,
+                Option.Kind.LENGTH,
+                text -> within(declared(name), Length.parse(text).millimetres(), text, " mm"));
     }
 
     public Optional<Double> number(String name) {
-        return value(name, Option.Kind.NUMBER, Options::parseNumber);
+        return value(name, Option.Kind.NUMBER, text -> within(declared(name), parseNumber(text), text, ""));
     }
 
     public boolean flag(String name) {
@@ -105,6 +108,13 @@ public final class Options {
                 .filter(option -> option.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(plugin.id() + " declares no option " + name));
+    }
+
+    private static double within(Option option, double value, String text, String unit) {
+        if (!option.range().holds(value)) {
+            throw new IllegalArgumentException("'" + text + "' is outside " + option.range() + unit + ".");
+        }
+        return value;
     }
 
     private static double parseNumber(String text) {

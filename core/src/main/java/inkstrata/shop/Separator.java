@@ -149,7 +149,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
             ordered = PrintingOrder.asAsked(
                     table.inks(), orderOfPrinted(table, job), table.sheet().side());
         } catch (IllegalArgumentException e) {
-            throw new JobException(job.file(), 0, e.getMessage());
+            throw new JobException(job.file(), job.order().line(), e.getMessage());
         }
         PrintPlan plan = new PrintPlan(
                 ordered.stream().map(ink -> new Pull(ink, StackSet.NONE)).toList(), List.of());
@@ -161,7 +161,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
 
     /** The job's order without the inks it lists that print nowhere; of those the palette's notes speak. */
     private static List<String> orderOfPrinted(PlanningTable table, Job job) {
-        return job.order().stream()
+        return job.order().names().stream()
                 .filter(name -> isAnInk(name, table.inks()) || !isAnInk(name, job.inks()))
                 .toList();
     }

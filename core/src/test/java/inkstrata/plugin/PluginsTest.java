@@ -88,7 +88,7 @@ class PluginsTest {
         @Override
         public List<Option> options() {
             return List.of(
-                    Option.length("width", "the job's register", "how wide"),
+                    Option.length("width", "the job's register", new Option.Range(0, 5), "how wide"),
                     Option.choice("corners", "round", List.of("round", "bevel"), "how corners look"));
         }
 

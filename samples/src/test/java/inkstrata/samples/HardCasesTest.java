@@ -87,10 +87,11 @@ class HardCasesTest {
     void anOrderThatForgetsOrInventsInksSaysSo() {
         assertThatThrownBy(() -> files(THREE, INKS + "order: [sand, night]"))
                 .isInstanceOf(JobException.class)
-                .hasMessage("mill.yaml: order leaves out rust. Name them, or write ... where the rest shall print.");
+                .hasMessage("mill.yaml:5: order leaves out rust. Name them, or write ... where the rest shall print.");
         assertThatThrownBy(() -> files(THREE, INKS + "order: [sand, knight, ...]"))
                 .isInstanceOf(JobException.class)
-                .hasMessage("mill.yaml: order names 'knight', which no ink is called. The inks are sand, rust, night.");
+                .hasMessage(
+                        "mill.yaml:5: order names 'knight', which no ink is called. The inks are sand, rust, night.");
     }
 
     @Test

@@ -3,6 +3,7 @@ package inkstrata.samples;
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
 import inkstrata.colour.Rgb;
+import inkstrata.job.AskedOrder;
 import inkstrata.job.Edition;
 import inkstrata.job.Job;
 import inkstrata.measure.Place;
@@ -40,7 +41,7 @@ record PrintedAgain(byte[] svg, Films films, double pixelsPerMm, int levels, Com
             Job.DEFAULT_REGISTER_MM,
             0,
             List.of(),
-            List.of(),
+            AskedOrder.NONE,
             Edition.DEFAULT,
             Map.of());
 

@@ -43,6 +43,7 @@ public final class Overprint implements Planner {
                 Option.number(
                         "darkest",
                         String.format(Locale.ROOT, "%.0f", DARK_ENOUGH),
+                        new Option.Range(0, 100),
                         "highest lightness L* at which the darkest ink is taken for the key; 100 takes it in any case, 0 never"));
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import inkstrata.colour.Rgb;
+import inkstrata.job.AskedOrder;
 import inkstrata.job.Edition;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
@@ -50,9 +51,7 @@ class PositiveTest {
     void aStrokeNoFilmCanHoldIsTheJobsFault() {
         assertThatThrownBy(() -> film(job("", Map.of("stroke", "2 mm"))))
                 .isInstanceOf(JobException.class)
-                .hasMessage(
-                        "mill.yaml:9: positive.stroke: '2 mm' is outside 0.05 to 1.0 mm. Lines of 0.1 to 0.25 mm are"
-                                + " usual.");
+                .hasMessage("mill.yaml:9: positive.stroke: '2 mm' is outside 0.05 to 1 mm.");
     }
 
     private static String film(Job job) throws IOException {
@@ -74,7 +73,7 @@ class PositiveTest {
                 0.4,
                 2,
                 List.of(),
-                List.of(),
+                AskedOrder.NONE,
                 Edition.DEFAULT,
                 Map.of("positive", new PluginSettings(8, values)));
     }

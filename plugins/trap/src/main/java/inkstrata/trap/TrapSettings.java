@@ -2,7 +2,6 @@ package inkstrata.trap;
 
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
-import inkstrata.job.PluginSettings.Setting;
 import inkstrata.planar.Corners;
 import inkstrata.plugin.Option;
 import inkstrata.plugin.Options;
@@ -18,12 +17,13 @@ import java.util.Locale;
  */
 record TrapSettings(double widthMm, Corners corners) {
     /** Wider rims show as a second outline (our own choice; by hand 0.3 to 1 mm is common practice, no source). */
-    static final double WIDEST_MM = 5;
+    static final Option.Range WIDTH_MM = new Option.Range(0, 5);
 
     static final List<Option> OPTIONS = List.of(
             Option.length(
                     "width",
                     "as register",
+                    WIDTH_MM,
                     "how far the lighter ink grows under the darker; 0 mm is no trap. Left out, the job's register"),
             Option.choice(
                     "corners",
@@ -31,21 +31,16 @@ record TrapSettings(double widthMm, Corners corners) {
                     Arrays.stream(Corners.values()).map(TrapSettings::name).toList(),
                     "how the rim turns outer corners"));
 
-    /** @throws JobException if the width is below 0 or above {@link #WIDEST_MM} */
+    /** @throws JobException if the register, taken for the width, is too large for it */
     static TrapSettings of(Trap trap, Job job) {
         Options options = Options.of(trap, job);
         double width = options.lengthMm("width").orElse(job.registerMm());
-        if (!(width >= 0 && width <= WIDEST_MM)) {
-            Setting setting = job.settingsFor(trap.id()).values().get("width");
+        if (width > WIDTH_MM.most()) {
             throw new JobException(
                     job.file(),
-                    setting == null ? 0 : setting.line(),
-                    String.format(
-                            Locale.ROOT,
-                            "a trap of %s mm is outside 0 to %s mm. Set use.trap.width%s.",
-                            width,
-                            WIDEST_MM,
-                            setting == null ? " or register" : ""));
+                    0,
+                    "a trap as wide as the register, " + width + " mm, is outside " + WIDTH_MM
+                            + " mm. Set use.trap.width or register.");
         }
         return new TrapSettings(width, Corners.valueOf(options.choice("corners").toUpperCase(Locale.ROOT)));
     }

@@ -50,10 +50,11 @@ class TrapTest {
         Separation drawn = sideBySide(SAND, NIGHT);
         assertThatThrownBy(() -> new Trap().shape(drawn, TrapJob.with(6, "round")))
                 .isInstanceOf(JobException.class)
-                .hasMessage("job.yaml:7: a trap of 6.0 mm is outside 0 to 5.0 mm. Set use.trap.width.");
+                .hasMessage("job.yaml:7: trap.width: '6.0 mm' is outside 0 to 5 mm.");
         assertThatThrownBy(() -> new Trap().shape(drawn, TrapJob.withRegister(6, Map.of())))
                 .isInstanceOf(JobException.class)
-                .hasMessage("job.yaml: a trap of 6.0 mm is outside 0 to 5.0 mm. Set use.trap.width or register.");
+                .hasMessage(
+                        "job.yaml: a trap as wide as the register, 6.0 mm, is outside 0 to 5 mm. Set use.trap.width or register.");
         assertThatThrownBy(() -> new Trap().shape(drawn, TrapJob.using(Map.of("corners", new Setting("square", 9)))))
                 .isInstanceOf(JobException.class)
                 .hasMessageContaining("job.yaml:9")
