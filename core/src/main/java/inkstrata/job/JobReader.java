@@ -25,9 +25,6 @@ import java.util.TreeMap;
 
 /** Reads a job file: strictly, with every default filled in. */
 public final class JobReader {
-    /** Hiding of an ink that does not say: an ordinary water-based ink (common practice, no source). */
-    public static final double DEFAULT_HIDING = 0.9;
-
     /** No two pulls are farther apart than this, or they do not belong to one print. */
     private static final double WORST_REGISTER_MM = 10;
 
@@ -166,7 +163,7 @@ public final class JobReader {
             inks.add(new Ink(
                     name,
                     swatch,
-                    map.value("hiding", JobReader::hiding).orElse(DEFAULT_HIDING),
+                    map.value("hiding", JobReader::hiding).orElse(Ink.DEFAULT_HIDING),
                     map.value("mesh", Mesh::parse),
                     map.value("key", JobReader::flag).orElse(false)));
         }

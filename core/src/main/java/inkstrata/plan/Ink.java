@@ -13,6 +13,9 @@ import java.util.Optional;
  * @param key whether the job names it the key
  */
 public record Ink(String name, Rgb swatch, double hiding, Optional<Mesh> mesh, boolean key) {
+    /** Hiding of an ink of which nothing is known: an ordinary water-based one (common practice, no source). */
+    public static final double DEFAULT_HIDING = 0.9;
+
     public Ink {
         if (name.isBlank()) {
             throw new IllegalArgumentException("an ink needs a name");

@@ -31,9 +31,6 @@ import java.util.stream.Stream;
  * @param notes what was joined, and listed inks that print nowhere
  */
 record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) {
-    /** Hiding of an ink the job does not list: an ordinary water-based ink (common practice, no source). */
-    static final double DEFAULT_HIDING = 0.9;
-
     Palette {
         inks = List.copyOf(inks);
         notes = List.copyOf(notes);
@@ -76,7 +73,11 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
                 new ArrayList<>(job.inks().stream().filter(used::contains).toList());
         for (List<Rgb> group : NearColours.group(rest, job.merge())) {
             Ink ink = new Ink(
-                    unused(ColourName.of(group.get(0)), names), group.get(0), DEFAULT_HIDING, Optional.empty(), false);
+                    unused(ColourName.of(group.get(0)), names),
+                    group.get(0),
+                    Ink.DEFAULT_HIDING,
+                    Optional.empty(),
+                    false);
             inks.add(ink);
             for (Rgb colour : group) {
                 inkOf.put(colour, Optional.of(ink));

@@ -47,7 +47,7 @@ class JobReaderTest {
         assertThat(job.inks())
                 .containsExactly(
                         new Ink("sand", Rgb.parse("#e8cf9a"), 0.35, Optional.of(new Mesh(77, 48)), false),
-                        new Ink("night", Rgb.parse("#1d2440"), JobReader.DEFAULT_HIDING, Optional.empty(), true));
+                        new Ink("night", Rgb.parse("#1d2440"), Ink.DEFAULT_HIDING, Optional.empty(), true));
         assertThat(job.order().names()).containsExactly("sand", "...", "night");
         assertThat(job.edition()).isEqualTo(new Edition(40, 0.12));
         assertThat(job.settingsFor("trap").values()).containsEntry("width", new Setting("0.4 mm", 15));

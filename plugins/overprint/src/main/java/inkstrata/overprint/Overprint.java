@@ -82,10 +82,17 @@ public final class Overprint implements Planner {
                 runningOn.add(pull.ink().name());
             }
         }
-        String what = runningOn.isEmpty()
-                ? "Nothing runs on beneath it."
-                : "It prints over " + String.join(", ", runningOn) + ", which runs on beneath it.";
-        return soFar.withPulls(pulls).withDecision(new Decision(id(), key.ink().name(), what, key.why()));
+        return soFar.withPulls(pulls).withDecision(new Decision(id(), key.ink().name(), what(runningOn), key.why()));
+    }
+
+    private static String what(List<String> runningOn) {
+        return switch (runningOn.size()) {
+            case 0 -> "Nothing runs on beneath it.";
+            case 1 -> "It prints over " + runningOn.get(0) + ", which runs on beneath it.";
+            default ->
+                "It prints over " + String.join(", ", runningOn.subList(0, runningOn.size() - 1)) + " and "
+                        + runningOn.get(runningOn.size() - 1) + ", which run on beneath it.";
+        };
     }
 
     /** The stacks whose top is the key and whose next paint is printed with that ink. */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.artwork.Note;
 import inkstrata.job.Job;
+import inkstrata.measure.Frame;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Mesh;
@@ -86,8 +87,9 @@ final class PlanJson {
 
     private static Map<String, Object> sheet(Sheet paper) {
         Map<String, Object> sheet = new LinkedHashMap<>();
-        sheet.put("widthMm", decimal(paper.size().width(), 5));
-        sheet.put("heightMm", decimal(paper.size().height(), 5));
+        Box size = Box.of(new Frame(0, 0, paper.size().width(), paper.size().height()));
+        sheet.put("widthMm", new BigDecimal(GridText.of(size.width())));
+        sheet.put("heightMm", new BigDecimal(GridText.of(size.height())));
         sheet.put("colour", paper.colour().hex());
         sheet.put("side", lower(paper.side()));
         return sheet;
