@@ -12,7 +12,7 @@ import org.openjdk.jmh.runner.RunnerException;
  *
  * <p>Ours runs as the tool runs it, on all processors, and dissolves the region of each colour, which the peers leave out;
  * they know one thread, and what ours takes on one is printed beside. Growth is measured on one thread. Those to be
- * compared take turns, a fresh JVM for each turn, and the median counts.
+ * compared take turns, a fresh JVM for each turn that warms up for as long as the others do, and the median counts.
  */
 public final class Report {
     private static final int[] SIZES = {1000, 2000, 4000, 8000, 16000};

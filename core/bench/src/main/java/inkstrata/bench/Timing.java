@@ -2,16 +2,19 @@ package inkstrata.bench;
 
 import java.util.Collection;
 import java.util.List;
+import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
 /**
  * What one turn of a benchmark took.
  *
- * @param ms the median of its passes, in milliseconds
+ * @param ms the median of its iterations, in milliseconds a pass
  */
 record Timing(double ms) {
     /** How often those to be compared take turns. */
@@ -33,29 +36,37 @@ record Timing(double ms) {
         }
     }
 
-    /** One fresh JVM that warms up first. */
+    /** One fresh JVM; all warm up for the same time, the fast ones with more passes. */
     static Timing warm(String benchmark, String drawings) throws RunnerException {
-        return run(benchmark, Flags.WARM, drawings, 4, 3, 1);
+        return median(options(benchmark, Flags.WARM, drawings)
+                .mode(Mode.AverageTime)
+                .warmupIterations(2)
+                .warmupTime(TimeValue.seconds(7))
+                .measurementIterations(3)
+                .measurementTime(TimeValue.seconds(2))
+                .forks(1));
     }
 
     /** The median of the first passes of fresh JVMs. */
     static Timing first(String benchmark, Flags flags, String drawings) throws RunnerException {
-        return run(benchmark, flags, drawings, 0, 1, TURNS);
+        return median(options(benchmark, flags, drawings)
+                .mode(Mode.SingleShotTime)
+                .warmupIterations(0)
+                .measurementIterations(1)
+                .forks(TURNS));
     }
 
-    private static Timing run(String benchmark, Flags flags, String drawings, int warmups, int passes, int jvms)
-            throws RunnerException {
-        Collection<RunResult> results = new Runner(new OptionsBuilder()
-                        .include("inkstrata\\.bench\\." + benchmark.replace(".", "\\.") + "$")
-                        .param("drawing", drawings)
-                        .warmupIterations(warmups)
-                        .measurementIterations(passes)
-                        .forks(jvms)
-                        .jvmArgs(flags.words.split(" ", -1))
-                        .verbosity(VerboseMode.SILENT)
-                        .shouldFailOnError(true)
-                        .build())
-                .run();
+    private static ChainedOptionsBuilder options(String benchmark, Flags flags, String drawings) {
+        return new OptionsBuilder()
+                .include("inkstrata\\.bench\\." + benchmark.replace(".", "\\.") + "$")
+                .param("drawing", drawings)
+                .jvmArgs(flags.words.split(" ", -1))
+                .verbosity(VerboseMode.SILENT)
+                .shouldFailOnError(true);
+    }
+
+    private static Timing median(ChainedOptionsBuilder options) throws RunnerException {
+        Collection<RunResult> results = new Runner(options.build()).run();
         return new Timing(
                 results.iterator().next().getPrimaryResult().getStatistics().getPercentile(50));
     }
