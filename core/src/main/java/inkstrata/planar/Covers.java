@@ -36,7 +36,7 @@ final class Covers {
         bits = new long[(shapes + 63) >> 6];
         for (int i = 0; i < n; i++) {
             int outline = tile.outlines()[i];
-            evenOdd[i] = drawing.evenOdd(outline);
+            evenOdd[i] = drawing.evenOdd()[outline];
             int of = drawing.owner()[outline];
             owner[i] = of >= 0 ? Arrays.binarySearch(tile.shapes(), of) : ~clips.place(~of);
         }

@@ -34,10 +34,7 @@ final class Culling {
         this.drawing = drawing;
         this.paints = paints;
         this.depth = depth;
-        this.evenOdd = new boolean[drawing.areas().size()];
-        for (int o = 0; o < evenOdd.length; o++) {
-            evenOdd[o] = drawing.evenOdd(o);
-        }
+        this.evenOdd = drawing.evenOdd();
         this.place = new int[evenOdd.length];
         Arrays.fill(place, -1);
         this.coloursOver = new boolean[paints.colourCount()];
@@ -143,7 +140,9 @@ final class Culling {
         int[] outlines = new int[kept];
         int[] start = new int[kept + 1];
         int[] winding = new int[kept];
-        int[] copy = new int[pieces * Tile.STRIDE];
+        // Mostly those that go have no pieces here; then all pieces stay where they are.
+        boolean allPieces = pieces == tile.pieceCount();
+        int[] copy = allPieces ? tile.pieces() : new int[pieces * Tile.STRIDE];
         int k = 0;
         int at = 0;
         for (int i = 0; i < n; i++) {
@@ -153,7 +152,9 @@ final class Culling {
                 start[k++] = at;
                 int first = tile.start()[i];
                 int count = tile.start()[i + 1] - first;
-                System.arraycopy(tile.pieces(), first * Tile.STRIDE, copy, at * Tile.STRIDE, count * Tile.STRIDE);
+                if (!allPieces) {
+                    System.arraycopy(tile.pieces(), first * Tile.STRIDE, copy, at * Tile.STRIDE, count * Tile.STRIDE);
+                }
                 at += count;
             }
         }

@@ -25,8 +25,16 @@ import java.util.Optional;
  * @param owner for each outline the shape it belongs to, or {@code ~clip} for a part of a clip
  * @param clipCount clips are numbered from 0
  * @param areas of the outlines
+ * @param evenOdd for each outline whether its fill rule says so
  */
-record Drawing(List<FlatShape> shapes, int[] ownOutline, int[][] clips, int[] owner, int clipCount, List<Area> areas) {
+record Drawing(
+        List<FlatShape> shapes,
+        int[] ownOutline,
+        int[][] clips,
+        int[] owner,
+        int clipCount,
+        List<Area> areas,
+        boolean[] evenOdd) {
     private static final int[] NO_CLIPS = {};
 
     static Drawing of(Artwork artwork) {
@@ -56,11 +64,11 @@ record Drawing(List<FlatShape> shapes, int[] ownOutline, int[][] clips, int[] ow
             owner.add(s);
             areas.add(shape.area());
         }
-        return new Drawing(shapes, own, clips, owner.toArray(), numbers.size(), areas);
-    }
-
-    boolean evenOdd(int outline) {
-        return areas.get(outline).rule() == FillRule.EVENODD;
+        boolean[] evenOdd = new boolean[areas.size()];
+        for (int o = 0; o < evenOdd.length; o++) {
+            evenOdd[o] = areas.get(o).rule() == FillRule.EVENODD;
+        }
+        return new Drawing(shapes, own, clips, owner.toArray(), numbers.size(), areas, evenOdd);
     }
 
     /** The largest upright rectangle among a clip's parts. */

@@ -28,7 +28,7 @@ final class OpaqueStacker implements Stacker {
         int[] stack = new int[found.size()];
         for (int i = 0; i < stack.length; i++) {
             seen[found.get(i)] = false;
-            stack[i] = paints.colour(found.get(i)).packed();
+            stack[i] = paints.packed(found.get(i));
         }
         return stack;
     }

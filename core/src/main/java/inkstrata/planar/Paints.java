@@ -12,13 +12,14 @@ final class Paints {
     private final int[] colourOf;
     private final boolean[] opaque;
     private final boolean allOpaque;
-    private final List<Rgb> colours = new ArrayList<>();
+    private final int[] packed;
 
     /** Topmost shape first, as in {@link Drawing}. */
     Paints(List<FlatShape> shapes) {
         colourOf = new int[shapes.size()];
         opaque = new boolean[shapes.size()];
         Map<Rgb, Integer> numbers = new HashMap<>();
+        List<Rgb> colours = new ArrayList<>();
         boolean all = true;
         for (int s = 0; s < colourOf.length; s++) {
             FlatShape shape = shapes.get(s);
@@ -32,6 +33,7 @@ final class Paints {
             all &= opaque[s];
         }
         allOpaque = all;
+        packed = colours.stream().mapToInt(Rgb::packed).toArray();
     }
 
     int colourOf(int shape) {
@@ -47,10 +49,11 @@ final class Paints {
     }
 
     int colourCount() {
-        return colours.size();
+        return packed.length;
     }
 
-    Rgb colour(int number) {
-        return colours.get(number);
+    /** A colour as packed sRGB. */
+    int packed(int number) {
+        return packed[number];
     }
 }

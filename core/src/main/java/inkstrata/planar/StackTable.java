@@ -8,16 +8,30 @@ final class StackTable {
 
     private int[][] stacks = new int[16][];
     private int size;
-    /** A stack's number plus one where its hash says, or in the next free place. */
+    /** A stack's number plus one where its hash says, or in the next free place; and that hash beside it. */
     private int[] slots = new int[64];
+
+    private int[] hashes = new int[64];
 
     StackTable() {
         number(new int[0]);
     }
 
     int number(int[] colours) {
-        int slot = slotOf(colours);
-        return slots[slot] > 0 ? slots[slot] - 1 : append(colours, slot);
+        int hash = hash(colours);
+        int slot = hash & (slots.length - 1);
+        while (slots[slot] != 0) {
+            if (hashes[slot] == hash && Arrays.equals(stacks[slots[slot] - 1], colours)) {
+                return slots[slot] - 1;
+            }
+            slot = (slot + 1) & (slots.length - 1);
+        }
+        append(colours);
+        put(slot, size, hash);
+        if (4 * size > slots.length) {
+            rehash();
+        }
+        return size - 1;
     }
 
     int size() {
@@ -28,32 +42,36 @@ final class StackTable {
         return stacks[number];
     }
 
-    private int append(int[] colours, int slot) {
+    private void append(int[] colours) {
         if (size == stacks.length) {
             stacks = Arrays.copyOf(stacks, 2 * stacks.length);
         }
         stacks[size++] = colours;
-        slots[slot] = size;
-        if (4 * size > slots.length) {
-            rehash();
-        }
-        return size - 1;
+    }
+
+    private void put(int slot, int number, int hash) {
+        slots[slot] = number;
+        hashes[slot] = hash;
     }
 
     private void rehash() {
-        slots = new int[2 * slots.length];
-        for (int number = 0; number < size; number++) {
-            slots[slotOf(stacks[number])] = number + 1;
+        int[] oldSlots = slots;
+        int[] oldHashes = hashes;
+        slots = new int[2 * oldSlots.length];
+        hashes = new int[slots.length];
+        for (int old = 0; old < oldSlots.length; old++) {
+            if (oldSlots[old] != 0) {
+                int slot = oldHashes[old] & (slots.length - 1);
+                while (slots[slot] != 0) {
+                    slot = (slot + 1) & (slots.length - 1);
+                }
+                put(slot, oldSlots[old], oldHashes[old]);
+            }
         }
     }
 
-    /** Where a stack is, or belongs. */
-    private int slotOf(int[] colours) {
+    private static int hash(int[] colours) {
         int hash = Arrays.hashCode(colours) * 0x9E3779B1;
-        int slot = (hash ^ hash >>> 15) & (slots.length - 1);
-        while (slots[slot] != 0 && !Arrays.equals(stacks[slots[slot] - 1], colours)) {
-            slot = (slot + 1) & (slots.length - 1);
-        }
-        return slot;
+        return hash ^ hash >>> 15;
     }
 }
