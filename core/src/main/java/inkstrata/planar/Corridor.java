@@ -77,6 +77,26 @@ final class Corridor {
         corridor.send(sink);
     }
 
+    /**
+     * Draws the places within a width of a point, likewise.
+     *
+     * @param width in grid steps, at least 1
+     */
+    static void drawAround(int x, int y, double width, CurveSink sink) {
+        int vertices = (int) Math.max(8, Math.ceil(2 * Math.PI / facet(width)));
+        double part = 2 * Math.PI / vertices;
+        double far = width / StrictMath.cos(part / 2);
+        for (int k = 0; k < vertices; k++) {
+            int toX = x + (int) Math.rint(far * StrictMath.cos(k * part));
+            int toY = y + (int) Math.rint(far * StrictMath.sin(k * part));
+            if (k == 0) {
+                move(toX, toY, sink);
+            } else {
+                line(toX, toY, sink);
+            }
+        }
+    }
+
     /** The most that facets which touch an arc from outside may turn at a vertex, in radians. */
     private static double facet(double radius) {
         return 2 * StrictMath.acos(1 / (1 + Math.min(FACET_DEPTH_BY_RADIUS, MOST_FACET_DEPTH / radius)));

@@ -4,7 +4,9 @@ import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /** All faces of an artwork with their stacks of paint. */
@@ -110,24 +112,60 @@ public final class PlanarMap {
         }
     }
 
-    /** All pairs of stacks that share edges, in the order of their numbers. */
+    /** Every edge once, in an order that is always the same. */
+    void sendEdgesTo(EdgeSink sink) {
+        for (int e = 0; e < edges.from().length; e++) {
+            int from = edges.from()[e];
+            int to = edges.to()[e];
+            sink.edge(
+                    edges.x()[from], edges.y()[from], edges.x()[to], edges.y()[to], edges.left()[e], edges.right()[e]);
+        }
+    }
+
+    /** All pairs of stacks that share edges, or meet in a point, in the order of their numbers. */
     public List<Neighbours> neighbours() {
         TreeMap<Long, Double> lengths = new TreeMap<>();
+        int[] degree = new int[edges.x().length];
         for (int e = 0; e < edges.from().length; e++) {
-            int one = Math.min(edges.left()[e], edges.right()[e]);
-            int other = Math.max(edges.left()[e], edges.right()[e]);
-            if (one != EdgeTable.OUTSIDE && one != other) {
-                int from = edges.from()[e];
-                int to = edges.to()[e];
-                double length =
-                        Math.hypot(edges.x()[to] - edges.x()[from], edges.y()[to] - edges.y()[from]) * Grid.STEP_MM;
-                lengths.merge((long) one << 32 | other, length, Double::sum);
-            }
+            int from = edges.from()[e];
+            int to = edges.to()[e];
+            degree[from]++;
+            degree[to]++;
+            double length = Math.hypot(edges.x()[to] - edges.x()[from], edges.y()[to] - edges.y()[from]) * Grid.STEP_MM;
+            addPair(edges.left()[e], edges.right()[e], length, lengths);
         }
+        addThoseThatMeetInPoints(degree, lengths);
         return lengths.entrySet().stream()
                 .map(pair -> new Neighbours(
                         (int) (pair.getKey() >> 32), pair.getKey().intValue(), pair.getValue()))
                 .toList();
+    }
+
+    private static void addPair(int one, int other, double length, Map<Long, Double> lengths) {
+        if (one != other && one != EdgeTable.OUTSIDE && other != EdgeTable.OUTSIDE) {
+            lengths.merge((long) Math.min(one, other) << 32 | Math.max(one, other), length, Double::sum);
+        }
+    }
+
+    /** They only do where four edges meet or more. */
+    private void addThoseThatMeetInPoints(int[] degree, Map<Long, Double> lengths) {
+        Map<Integer, TreeSet<Integer>> around = new TreeMap<>();
+        for (int e = 0; e < edges.from().length; e++) {
+            for (int vertex : new int[] {edges.from()[e], edges.to()[e]}) {
+                if (degree[vertex] >= 4) {
+                    TreeSet<Integer> stacksThere = around.computeIfAbsent(vertex, v -> new TreeSet<>());
+                    stacksThere.add(edges.left()[e]);
+                    stacksThere.add(edges.right()[e]);
+                }
+            }
+        }
+        for (TreeSet<Integer> stacksThere : around.values()) {
+            for (int one : stacksThere) {
+                for (int other : stacksThere.tailSet(one, false)) {
+                    addPair(one, other, 0, lengths);
+                }
+            }
+        }
     }
 
     /** The same map with other paints; stacks keep their numbers, so several may become equal. */

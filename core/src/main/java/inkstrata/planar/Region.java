@@ -57,6 +57,11 @@ public final class Region {
         }
     }
 
+    /** One of a region's polygons alone. */
+    public static Region of(Polygon polygon) {
+        return new Region(List.of(polygon));
+    }
+
     public List<Polygon> polygons() {
         return polygons;
     }

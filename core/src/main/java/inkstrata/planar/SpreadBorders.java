@@ -3,6 +3,8 @@ package inkstrata.planar;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Finds the edges along which things spread, all spreads in one pass, and joins them to chains along the outlines of what is
@@ -66,6 +68,49 @@ final class SpreadBorders {
             found[h] = known[into][from];
         }
         return found;
+    }
+
+    /**
+     * The points in which things meet that spread into each other but share no edge there. None where something lies that is
+     * of no kind: what opens there is part of that.
+     */
+    static List<Contact> contacts(Borderlines lines, StackKinds kinds, List<Spread> spreads) {
+        SpreadBorders borders = new SpreadBorders(lines, kinds, spreads);
+        List<Contact> contacts = new ArrayList<>();
+        Ints around = new Ints(8);
+        for (int vertex = 0; vertex < lines.vertexCount(); vertex++) {
+            around.clear();
+            int first = lines.anyFrom(vertex);
+            int half = first;
+            do {
+                around.add(lines.kind(half));
+                half = lines.nextAround(half);
+            } while (half != first);
+            if (around.size() >= 4) {
+                borders.addContacts(around.toArray(), lines.x(vertex), lines.y(vertex), contacts);
+            }
+        }
+        return contacts;
+    }
+
+    private void addContacts(int[] around, int x, int y, List<Contact> contacts) {
+        if (Arrays.stream(around).anyMatch(kind -> kind == Borderlines.NONE)) {
+            return;
+        }
+        int n = around.length;
+        Set<Integer> found = new TreeSet<>();
+        Set<Integer> besideEachOther = new TreeSet<>();
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                int spread = around[i] == around[j] ? NOTHING : between(around[i], around[j]);
+                if (spread != NOTHING) {
+                    boolean besides = j == (i + 1) % n || i == (j + 1) % n;
+                    (besides ? besideEachOther : found).add(spread);
+                }
+            }
+        }
+        found.removeAll(besideEachOther);
+        found.forEach(spread -> contacts.add(new Contact(spread, x, y)));
     }
 
     private int between(int from, int into) {

@@ -31,6 +31,7 @@ final class SpreadDrawing {
             Borderlines lines,
             int kinds,
             List<BorderChain> chains,
+            List<Contact> contacts,
             int spreads,
             double width,
             Corners corners) {
@@ -45,6 +46,9 @@ final class SpreadDrawing {
         }
         for (BorderChain chain : chains) {
             Corridor.draw(chain, width, corners, outlines[kinds + chain.spread()]);
+        }
+        for (Contact contact : contacts) {
+            Corridor.drawAround(contact.x(), contact.y(), width, outlines[kinds + contact.spread()]);
         }
         List<FlatShape> shapes = new ArrayList<>();
         for (int i = 0; i < outlines.length; i++) {

@@ -4,10 +4,11 @@ import inkstrata.artwork.Artwork;
 import inkstrata.measure.Grid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
- * Areas of a map that have grown into others along the edges they share: by a width, within what they grow into, without
- * what is cut off from that edge, such as parts reached across something else.
+ * Areas of a map that have grown into others along the edges they share, and around the points in which they only meet: by a
+ * width, within what they grow into, without what is cut off from there, such as parts reached across something else.
  *
  * <p>All areas are mapped once more together with a {@link Corridor} along each border; so everything lies on the grid, work
  * grows as it does for a map, and neighbours share vertices. Vertices of the areas are kept; where a corridor's side comes
@@ -18,13 +19,21 @@ public final class Spreading {
     private final SpreadStacks stacks;
     private final EdgeTable edges;
     private final double[] borderMm;
+    private final boolean[] isAnywhere;
     private final int threads;
 
-    private Spreading(List<StackSet> areas, SpreadStacks stacks, EdgeTable edges, double[] borderMm, int threads) {
+    private Spreading(
+            List<StackSet> areas,
+            SpreadStacks stacks,
+            EdgeTable edges,
+            double[] borderMm,
+            boolean[] isAnywhere,
+            int threads) {
         this.areas = areas;
         this.stacks = stacks;
         this.edges = edges;
         this.borderMm = borderMm;
+        this.isAnywhere = isAnywhere;
         this.threads = threads;
     }
 
@@ -49,21 +58,38 @@ public final class Spreading {
             double[] borderMm = new double[spreads.size()];
             chains.forEach(chain -> borderMm[chain.spread()] += chain.lengthMm());
             double width = widthMm * Grid.STEPS_PER_MM;
+            List<Contact> contacts = SpreadBorders.contacts(lines, kinds, spreads);
+            boolean[] isAnywhere = new boolean[spreads.size()];
+            chains.forEach(chain -> isAnywhere[chain.spread()] = true);
+            contacts.forEach(contact -> isAnywhere[contact.spread()] = true);
             Artwork drawing = SpreadDrawing.of(
-                    map.frame(), lines, kinds.count(), width < 1 ? List.of() : chains, spreads.size(), width, corners);
+                    map.frame(),
+                    lines,
+                    kinds.count(),
+                    width < 1 ? List.of() : chains,
+                    width < 1 ? List.of() : contacts,
+                    spreads.size(),
+                    width,
+                    corners);
             PlanarMap mapped = PlanarMapper.map(drawing, MapSettings.DEFAULT.withThreads(map.threads()));
             SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, spreads);
             EdgeTable edges = mapped.edges();
+            Set<Contact> held = Set.copyOf(contacts);
             for (int area = 0; area < areas.size(); area++) {
-                edges = Strays.leftOut(edges, stacks, area, crew);
+                edges = Strays.leftOut(edges, stacks, held, area, crew);
             }
-            return new Spreading(List.copyOf(areas), stacks, edges, borderMm, map.threads());
+            return new Spreading(List.copyOf(areas), stacks, edges, borderMm, isAnywhere, map.threads());
         }
     }
 
     /** How long the edges are along which something spreads. */
     public double borderMm(int spread) {
         return borderMm[spread];
+    }
+
+    /** Whether it spreads anywhere: along edges, or around points in which it only meets what it spreads into. */
+    public boolean isAnywhere(int spread) {
+        return isAnywhere[spread];
     }
 
     /** An area with all it has gained. */

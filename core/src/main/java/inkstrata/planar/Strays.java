@@ -1,37 +1,47 @@
 package inkstrata.planar;
 
+import java.util.Set;
+
 /**
- * Finds the parts of what an area gains that share no edge with what they spread from: corridors reach across whatever lies
- * in their way.
+ * Finds the parts of what an area gains that share no edge with what they spread from and do not meet it in a point of
+ * contact: corridors reach across whatever lies in their way.
  */
 final class Strays {
     private final EdgeTable edges;
     private final SpreadStacks stacks;
+    private final Set<Contact> contacts;
     private final Borderlines lines;
 
-    private Strays(EdgeTable edges, SpreadStacks stacks, int area, Crew crew) {
+    private Strays(EdgeTable edges, SpreadStacks stacks, Set<Contact> contacts, int area, Crew crew) {
         this.edges = edges;
         this.stacks = stacks;
+        this.contacts = contacts;
         this.lines = Borderlines.of(edges, stacks.spreadsOf(area), crew);
     }
 
     /** The same edges; those around stray parts of what an area gains say that it does not spread there. */
-    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, int area, Crew crew) {
-        Strays strays = new Strays(edges, stacks, area, crew);
+    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, Set<Contact> contacts, int area, Crew crew) {
+        Strays strays = new Strays(edges, stacks, contacts, area, crew);
         boolean[] isHeld = strays.heldWalks();
         return strays.areIn(isHeld) ? strays.without(strays.heldInteriors(isHeld, crew)) : edges;
     }
 
-    /** For each walk whether it runs along something that it spreads from. */
+    /** For each walk whether it runs along something that it spreads from, or meets that in a point of contact. */
     private boolean[] heldWalks() {
         boolean[] isHeld = new boolean[lines.walkCount()];
         for (int h = 0; h < lines.size(); h++) {
             int spread = lines.kind(h);
-            if (spread != Borderlines.NONE && stacks.isFrom(spread, side(edges, h ^ 1)[lines.edge(h)])) {
+            if (spread != Borderlines.NONE
+                    && (stacks.isFrom(spread, side(edges, h ^ 1)[lines.edge(h)])
+                            || isContact(spread, lines.origin(h)))) {
                 isHeld[lines.walkOf(h)] = true;
             }
         }
         return isHeld;
+    }
+
+    private boolean isContact(int spread, int vertex) {
+        return !contacts.isEmpty() && contacts.contains(new Contact(spread, lines.x(vertex), lines.y(vertex)));
     }
 
     /** Whether the outer walk around some part is not held; a walk around a hole in it may be. */

@@ -47,7 +47,7 @@ public final class Trap implements Shaper {
                 settings.corners());
         List<Region> printed = new ArrayList<>(separation.printed());
         IntStream.range(0, meetings.size())
-                .filter(meeting -> spreading.borderMm(meeting) > 0)
+                .filter(spreading::isAnywhere)
                 .map(meeting -> meetings.get(meeting).giving())
                 .distinct()
                 .forEach(pull -> printed.set(pull, spreading.grown(pull)));

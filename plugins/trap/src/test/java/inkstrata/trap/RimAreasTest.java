@@ -37,6 +37,31 @@ class RimAreasTest {
         assertThat(gained(drawn, width, corners, 1)).isZero();
     }
 
+    /** Four squares of side 20 around a point: the lightest grows under both beside it, and by a quarter disc under the one across. */
+    @ParameterizedTest
+    @CsvSource({"0.2, round, 8.0314159265", "0.4, round, 16.1256637061", "0.4, bevel, 16.1256637061"})
+    void squaresAcrossAPoint(double width, String corners, double area) {
+        Ink clay = ink("clay", "#a0522d");
+        Separation drawn = new Drawing(60, 60)
+                .fill(SAND, rectangle(10, 10, 20, 20))
+                .fill(RUST, rectangle(30, 10, 20, 20))
+                .fill(clay, rectangle(10, 30, 20, 20))
+                .fill(NIGHT, rectangle(30, 30, 20, 20))
+                .knockedOut(SAND, RUST, clay, NIGHT);
+        assertThat(gained(drawn, width, corners, 0)).isCloseTo(area, withinPercentage(PER_MILLE));
+        assertThat(gained(drawn, width, corners, 3)).isZero();
+    }
+
+    /** Where sheet lies beside the point, what opens there is part of it: squares that only meet in a corner gain nothing. */
+    @Test
+    void squaresThatMeetInACornerOnSheet() {
+        Separation drawn = new Drawing(60, 60)
+                .fill(SAND, rectangle(10, 10, 20, 20))
+                .fill(NIGHT, rectangle(30, 30, 20, 20))
+                .knockedOut(SAND, NIGHT);
+        assertThat(gained(drawn, 0.4, "round", 0)).isZero();
+    }
+
     /** A light disc of radius 10 in a dark square grows: 2 pi r d + pi d^2. */
     @ParameterizedTest
     @CsvSource({"0.2, 12.6920343205", "0.4, 25.6353960533"})
