@@ -5,6 +5,12 @@ package inkstrata.planar;
  *
  * @param area which one grows, by its place in a list of areas
  * @param from the stacks of that area that give way
- * @param into the stacks it grows into; none of that area
+ * @param into the stacks it grows into from the edges it shares with them; none of that area
+ * @param over the stacks it may lie over where it has grown through something narrower than the width: those of {@code into}
+ *     and others
  */
-public record Spread(int area, StackSet from, StackSet into) {}
+public record Spread(int area, StackSet from, StackSet into, StackSet over) {
+    public Spread {
+        over = over.or(into);
+    }
+}

@@ -3,6 +3,7 @@ package inkstrata.planar;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What the stacks of a mapped {@link SpreadDrawing} stand for: the kind that was there and what has spread over it. */
 final class SpreadStacks {
@@ -28,28 +29,31 @@ final class SpreadStacks {
             }
             int below = kind;
             over.stream()
-                    .filter(spread -> !kinds.isIn(spreads.get(spread).into(), below))
+                    .filter(spread -> !kinds.isIn(spreads.get(spread).over(), below))
                     .forEach(over::clear);
             kindOf.add(kind);
             spreadsOver.add(over);
         }
     }
 
-    /** For each stack the one spread of an area that covers it, or {@link Borderlines#NONE}. */
-    int[] spreadsOf(int area) {
+    /** 0 for each stack over which an area has spread, else {@link Borderlines#NONE}. */
+    int[] gained(int area) {
         int[] found = new int[kindOf.size()];
         for (int stack = 0; stack < found.length; stack++) {
-            found[stack] = spreadsOver.get(stack).stream()
-                    .filter(spread -> spreads.get(spread).area() == area)
-                    .findFirst()
-                    .orElse(Borderlines.NONE);
+            found[stack] = spreadsOver(stack, area).findAny().isPresent() ? 0 : Borderlines.NONE;
         }
         return found;
     }
 
+    /** The spreads of an area that lie over a stack. */
+    IntStream spreadsOver(int stack, int area) {
+        return spreadsOver.get(stack).stream()
+                .filter(spread -> spreads.get(spread).area() == area);
+    }
+
     /** 0 for each stack that is in a set or that an area has spread over, else {@link Borderlines#NONE}. */
     int[] grown(int area, StackSet set) {
-        int[] kind = spreadsOf(area);
+        int[] kind = gained(area);
         for (int stack = 0; stack < kind.length; stack++) {
             boolean covered = kind[stack] != Borderlines.NONE || kinds.isIn(set, kindOf.get(stack));
             kind[stack] = covered ? 0 : Borderlines.NONE;
@@ -61,10 +65,10 @@ final class SpreadStacks {
         return stack != EdgeTable.OUTSIDE && kinds.isIn(spreads.get(spread).from(), kindOf.get(stack));
     }
 
-    /** The number of a stack like that one, over which that spread does not lie. */
-    int without(int stack, int spread) {
+    /** The number of a stack like that one, over which that area has not spread. */
+    int without(int stack, int area) {
         BitSet over = (BitSet) spreadsOver.get(stack).clone();
-        over.clear(spread);
+        spreadsOver(stack, area).forEach(over::clear);
         for (int known = 0; known < kindOf.size(); known++) {
             if (kindOf.get(known).equals(kindOf.get(stack))
                     && spreadsOver.get(known).equals(over)) {

@@ -8,7 +8,8 @@ import java.util.Set;
 
 /**
  * Areas of a map that have grown into others along the edges they share, and around the points in which they only meet: by a
- * width, within what they grow into, without what is cut off from there, such as parts reached across something else.
+ * width, within what they grow into and may lie over, without what is cut off from there, such as parts reached across
+ * something else.
  *
  * <p>All areas are mapped once more together with a {@link Corridor} along each border; so everything lies on the grid, work
  * grows as it does for a map, and neighbours share vertices. Vertices of the areas are kept; where a corridor's side comes
@@ -50,6 +51,7 @@ public final class Spreading {
         for (Spread spread : spreads) {
             sets.add(spread.from());
             sets.add(spread.into());
+            sets.add(spread.over());
         }
         StackKinds kinds = StackKinds.of(map.stacks().size(), sets);
         try (Crew crew = new Crew(map.threads())) {

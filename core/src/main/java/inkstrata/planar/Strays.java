@@ -10,13 +10,15 @@ final class Strays {
     private final EdgeTable edges;
     private final SpreadStacks stacks;
     private final Set<Contact> contacts;
+    private final int area;
     private final Borderlines lines;
 
     private Strays(EdgeTable edges, SpreadStacks stacks, Set<Contact> contacts, int area, Crew crew) {
         this.edges = edges;
         this.stacks = stacks;
         this.contacts = contacts;
-        this.lines = Borderlines.of(edges, stacks.spreadsOf(area), crew);
+        this.area = area;
+        this.lines = Borderlines.of(edges, stacks.gained(area), crew);
     }
 
     /** The same edges; those around stray parts of what an area gains say that it does not spread there. */
@@ -30,14 +32,18 @@ final class Strays {
     private boolean[] heldWalks() {
         boolean[] isHeld = new boolean[lines.walkCount()];
         for (int h = 0; h < lines.size(); h++) {
-            int spread = lines.kind(h);
-            if (spread != Borderlines.NONE
-                    && (stacks.isFrom(spread, side(edges, h ^ 1)[lines.edge(h)])
-                            || isContact(spread, lines.origin(h)))) {
-                isHeld[lines.walkOf(h)] = true;
+            if (lines.kind(h) != Borderlines.NONE && !isHeld[lines.walkOf(h)]) {
+                isHeld[lines.walkOf(h)] = isHeldAt(h);
             }
         }
         return isHeld;
+    }
+
+    private boolean isHeldAt(int half) {
+        int edge = lines.edge(half);
+        int beside = side(edges, half ^ 1)[edge];
+        return stacks.spreadsOver(side(edges, half)[edge], area)
+                .anyMatch(spread -> stacks.isFrom(spread, beside) || isContact(spread, lines.origin(half)));
     }
 
     private boolean isContact(int spread, int vertex) {
@@ -80,7 +86,7 @@ final class Strays {
         for (int h = 0; h < lines.size(); h++) {
             if (lines.kind(h) != Borderlines.NONE && !isHeld[lines.walkOf(h)]) {
                 int[] side = side(rest, h);
-                side[lines.edge(h)] = stacks.without(side[lines.edge(h)], lines.kind(h));
+                side[lines.edge(h)] = stacks.without(side[lines.edge(h)], area);
             }
         }
         return rest;

@@ -8,6 +8,7 @@ import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -22,21 +23,32 @@ import java.util.TreeSet;
  * @param into what the other area shows; its pull does not give way
  * @param from the stacks that show the giving pull or hold it beneath others, without those the other pull runs on beneath
  * @param receiver the stacks of that one look, seen or beneath others, without those the giving pull runs on beneath
+ * @param cover the stacks that some pull nearer to the eye covers: beneath it the rim may go on where a receiver is narrower
+ *     than the trap
  */
-record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
+record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet cover) {
     /** Every meeting of a separation, by giving pull and then by receiving look. */
     static List<Meeting> of(Separation separation) {
         Map<Integer, List<Look>> byStack = Look.byStack(separation);
-        SortedMap<Look, StackSet> looks = new TreeMap<>();
+        NavigableMap<Look, StackSet> looks = new TreeMap<>();
         byStack.forEach((stack, there) -> there.forEach(look -> looks.merge(look, StackSet.of(stack), StackSet::or)));
         List<Meeting> meetings = new ArrayList<>();
         neighbours(separation, byStack).forEach((giving, receiving) -> {
             StackSet shown = shownBy(giving, looks);
+            StackSet cover = looks.entrySet().stream()
+                    .filter(look -> separation
+                            .table()
+                            .sheet()
+                            .side()
+                            .isNearer(look.getKey().pull(), giving))
+                    .map(Map.Entry::getValue)
+                    .reduce(StackSet.NONE, StackSet::or)
+                    .minus(prints(separation.plan(), giving));
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
                 StackSet receiver = received(into, receiving, byStack).minus(prints(separation.plan(), giving));
                 if (!from.isEmpty() && !receiver.isEmpty()) {
-                    meetings.add(new Meeting(giving, into, from, receiver));
+                    meetings.add(new Meeting(giving, into, from, receiver, cover));
                 }
             }
         });
@@ -44,7 +56,7 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
     }
 
     Spread spread() {
-        return new Spread(giving, from, receiver);
+        return new Spread(giving, from, receiver, cover);
     }
 
     /** For each pull the looks it gives way to somewhere. */
@@ -85,7 +97,7 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver) {
                 .mapToInt(Map.Entry::getKey));
     }
 
-    private static StackSet shownBy(int pull, SortedMap<Look, StackSet> looks) {
+    private static StackSet shownBy(int pull, Map<Look, StackSet> looks) {
         return looks.entrySet().stream()
                 .filter(look -> look.getKey().pull() == pull)
                 .map(Map.Entry::getValue)

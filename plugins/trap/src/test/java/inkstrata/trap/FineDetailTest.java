@@ -20,16 +20,16 @@ class FineDetailTest {
     /** All corners lie on the grid, so only the sum of floating-point numbers may differ. */
     private static final double EXACT = 1e-9;
 
-    /** Each fills the one beside it; sand doesn't reach on through rust into night. */
+    /** Each fills what lies beside it, for the width of the trap: sand goes on beneath rust to beneath night. */
     @Test
-    void threeInksThinnerThanTheTrapFillOnlyTheirOwnNeighbours() {
+    void threeInksThinnerThanTheTrapFillAllThatIsDarker() {
         Separation drawn = new Drawing(60, 40)
                 .fill(SAND, rectangle(10, 10, 0.2, 20))
                 .fill(RUST, rectangle(10.2, 10, 0.2, 20))
                 .fill(NIGHT, rectangle(10.4, 10, 0.2, 20))
                 .knockedOut(SAND, RUST, NIGHT);
         Separation trapped = new Trap().shape(drawn, TrapJob.with(0.4, "round"));
-        assertThat(trapped.printed().get(0).areaMm2()).isCloseTo(8, within(EXACT));
+        assertThat(trapped.printed().get(0).areaMm2()).isCloseTo(12, within(EXACT));
         assertThat(trapped.printed().get(1).areaMm2()).isCloseTo(8, within(EXACT));
         assertThat(trapped.printed().get(2)).isSameAs(drawn.printed().get(2));
     }

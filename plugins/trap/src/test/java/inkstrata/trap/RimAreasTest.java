@@ -158,15 +158,18 @@ class RimAreasTest {
         assertThat(gained(drawn, 0.4, "round", 0)).isCloseTo(6, withinPercentage(1e-9));
     }
 
-    /** Nothing is gained on the far side of a thin third colour: rust grows under the bar, not across it into the field. */
+    /**
+     * A bar thinner than the trap, darker than what lies on either side: the lighter goes on beneath the darker, or the two
+     * would part as soon as they are farther off than the bar is wide; the darker does not go on over the lighter.
+     */
     @Test
-    void nothingReachesAcrossAThinThirdColour() {
+    void beneathAThinBarTheLighterGoesOn() {
         Separation drawn = new Drawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, rectangle(30, 10, 0.2, 20))
                 .fill(RUST, rectangle(30.2, 10, 20, 20))
                 .knockedOut(SAND, RUST, NIGHT);
-        assertThat(gained(drawn, 0.4, "round", 0)).isCloseTo(0.2 * 20, withinPercentage(1e-9));
+        assertThat(gained(drawn, 0.4, "round", 0)).isCloseTo(0.4 * 20, withinPercentage(1e-9));
         assertThat(gained(drawn, 0.4, "round", 1)).isCloseTo(0.2 * 20, withinPercentage(1e-9));
     }
 
