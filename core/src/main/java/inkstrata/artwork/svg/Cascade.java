@@ -15,7 +15,7 @@ import org.w3c.dom.NamedNodeMap;
 
 /**
  * Decides for every element which declarations hold (CSS Cascade 4, section 6; SVG 2, section 6.6 for presentation
- * attributes), and writes them into its {@code style}, so that Batik meets no style sheet. Inheriting is left to Batik.
+ * attributes). {@link StyleWriting} writes them down; inheriting is left to Batik.
  */
 final class Cascade {
     private static final String CSS = "text/css";
@@ -55,10 +55,6 @@ final class Cascade {
     private final ValueMending values;
     private final RulesByWeight rules;
     private final List<Styled> results = new ArrayList<>();
-    private boolean translucentColours;
-
-    /** What was decided for one element: properties in rising order of their weight. */
-    private record Styled(Element element, Map<String, Mended> properties) {}
 
     private Cascade(Notes notes, ValueMending values, RulesByWeight rules) {
         this.notes = notes;
@@ -83,7 +79,7 @@ final class Cascade {
         }
         Cascade cascade = new Cascade(notes, new ValueMending(document, references), new RulesByWeight(sheet.rules()));
         cascade.decide(root, CustomProperties.NONE);
-        cascade.write(root);
+        new StyleWriting(notes).write(root, cascade.results);
         styleElements.forEach(style -> style.getParentNode().removeChild(style));
     }
 
@@ -204,66 +200,5 @@ final class Cascade {
 
     private static List<String> longhands(String property) {
         return property.equals("marker") ? List.of("marker-start", "marker-mid", "marker-end") : List.of(property);
-    }
-
-    private void write(Element root) {
-        for (Styled styled : results) {
-            for (Mended mended : styled.properties().values()) {
-                boolean solid = mended.alpha().isEmpty()
-                        || mended.alpha().equals("1")
-                        || mended.alpha().equals("currentColor");
-                translucentColours |= !solid;
-            }
-        }
-        if (translucentColours) {
-            root.setAttributeNS(Elements.OWN, "inkstrata:" + ColourAlpha.ANY, "yes");
-        }
-        for (Styled styled : results) {
-            write(styled.element(), styled.properties());
-        }
-    }
-
-    private void write(Element element, Map<String, Mended> properties) {
-        StringBuilder style = new StringBuilder();
-        multiplyStopAlpha(properties);
-        properties.forEach((property, mended) -> {
-            if (!mended.note().isEmpty()) {
-                notes.warning(Elements.source(element), mended.note());
-            }
-            String value = mended.value();
-            if (ValueMending.AS_ATTRIBUTES.contains(property) || GeometryProperties.has(property)) {
-                setOrRemove(element, property, value);
-            } else if (!value.isEmpty()) {
-                style.append(style.length() == 0 ? "" : ";")
-                        .append(property)
-                        .append(':')
-                        .append(value);
-            }
-            if (translucentColours && !mended.alpha().isEmpty() && ColourAlpha.PROPERTIES.contains(property)) {
-                element.setAttributeNS(Elements.OWN, "inkstrata:" + property + "-alpha", mended.alpha());
-            }
-        });
-        setOrRemove(element, "style", style.toString());
-    }
-
-    private static void multiplyStopAlpha(Map<String, Mended> properties) {
-        Mended colour = properties.get("stop-color");
-        if (colour != null
-                && colour.alpha().matches("[\\d.E-]+")
-                && !colour.alpha().equals("1")) {
-            Mended opacity = properties.getOrDefault("stop-opacity", Mended.plain("1"));
-            if (!opacity.value().equals("inherit")) {
-                double product = Double.parseDouble(colour.alpha()) * Double.parseDouble(opacity.value());
-                properties.put("stop-opacity", Mended.plain(Double.toString(product)));
-            }
-        }
-    }
-
-    private static void setOrRemove(Element element, String name, String value) {
-        if (value.isEmpty() || (value.equals("none") && name.equals("transform"))) {
-            element.removeAttributeNS(null, name);
-        } else {
-            element.setAttributeNS(null, name, value);
-        }
     }
 }

@@ -95,7 +95,7 @@ final class TrueSize {
         if (inUserUnits && options.widthMm().isEmpty() && options.unitsPerInch().isEmpty()) {
             notes.info(
                     source,
-                    "the size is written without a unit and was read as CSS px (96 to the inch): the picture prints "
+                    "the size is in px, or in no unit, and was read as CSS px (96 to the inch): the picture prints "
                             + size + ". If that is wrong, give --width or --units-per-inch");
         }
         return new Frame(0, 0, width, height);

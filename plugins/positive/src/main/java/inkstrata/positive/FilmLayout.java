@@ -40,8 +40,8 @@ record FilmLayout(Box film, Box sheet, Box picture, List<Spot> marks, Optional<S
     /** The strip that keeps bar and label clear of the picture where there are no marks. */
     private static final int BARE_STRIP = mm(3);
 
-    /** The least width of a film, to hold the bar and a readable label. */
-    static final int LEAST_WIDTH = mm(112);
+    /** The least width of a film, to hold the bar with its figures and a readable label. */
+    static final int LEAST_WIDTH = mm(120);
 
     FilmLayout {
         marks = List.copyOf(marks);

@@ -37,7 +37,7 @@ class FilmLayoutTest {
     @Test
     void filmGrowsToHoldTheBarOnATinySheet() {
         FilmLayout layout = layout(new Size(20, 20), new Frame(0, 0, 20, 20), DEFAULT);
-        assertThat(layout.film()).isEqualTo(box(-46, -25, 66, 45));
+        assertThat(layout.film()).isEqualTo(box(-50, -25, 70, 45));
         assertThat(layout.bar()).contains(new Spot(-40 * Grid.STEPS_PER_MM, -22 * Grid.STEPS_PER_MM));
     }
 

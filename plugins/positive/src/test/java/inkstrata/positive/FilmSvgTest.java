@@ -44,9 +44,9 @@ class FilmSvgTest {
         String film = PrintExample.films(
                         PrintExample.print(new Size(20, 20), new Frame(0, 0, 20, 20), Side.FRONT, Region.EMPTY))
                 .get(0);
-        xml(film).valueByXPath("/s:svg/@width").isEqualTo("112mm");
+        xml(film).valueByXPath("/s:svg/@width").isEqualTo("120mm");
         xml(film).valueByXPath("/s:svg/@height").isEqualTo("70mm");
-        xml(film).valueByXPath("/s:svg/@viewBox").isEqualTo("-46 -25 112 70");
+        xml(film).valueByXPath("/s:svg/@viewBox").isEqualTo("-50 -25 120 70");
     }
 
     @Test

@@ -34,6 +34,7 @@ final class Drawing {
     private final double height;
     private final List<FlatShape> shapes = new ArrayList<>();
     private Side side = Side.FRONT;
+    private int threads = 1;
 
     Drawing(double width, double height) {
         this.width = width;
@@ -54,6 +55,11 @@ final class Drawing {
         return this;
     }
 
+    Drawing withThreads(int number) {
+        threads = number;
+        return this;
+    }
+
     Artwork artwork() {
         return new Artwork("test", new Frame(0, 0, width, height), shapes, List.of());
     }
@@ -65,7 +71,7 @@ final class Drawing {
 
     /** As the predicate says; pulls in that order. */
     Separation separated(BiPredicate<Ink, Row> prints, Ink... order) {
-        PlanarMap map = PlanarMapper.map(artwork(), MapSettings.DEFAULT.withThreads(1));
+        PlanarMap map = PlanarMapper.map(artwork(), MapSettings.DEFAULT.withThreads(threads));
         List<Row> rows = IntStream.range(0, map.stacks().size())
                 .mapToObj(stack -> row(map, stack, order))
                 .toList();

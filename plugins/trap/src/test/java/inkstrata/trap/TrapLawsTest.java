@@ -164,6 +164,15 @@ class TrapLawsTest {
         }
     }
 
+    @Test
+    void anyNumberOfThreadsGivesTheSame() {
+        for (long seed = 0; seed < 50; seed++) {
+            assertThat(trapped(drawn(seed, 3)).printed())
+                    .as("drawing %s", seed)
+                    .isEqualTo(trapped(drawn(seed)).printed());
+        }
+    }
+
     private interface Law {
         void check(long seed, Separation drawn, Separation trapped);
     }
@@ -197,8 +206,12 @@ class TrapLawsTest {
 
     /** Some shapes of random colours, white among them, on 12 x 12 mm: many thinner than the trap, many alongside others. */
     private static Separation drawn(long seed) {
+        return drawn(seed, 1);
+    }
+
+    private static Separation drawn(long seed, int threads) {
         Random random = new Random(seed * 7919 + 17);
-        Drawing drawing = new Drawing(12, 12);
+        Drawing drawing = new Drawing(12, 12).withThreads(threads);
         int shapes = 3 + random.nextInt(8);
         for (int i = 0; i < shapes; i++) {
             int colour = random.nextInt(INKS.size() + 1);
