@@ -1,7 +1,5 @@
 package inkstrata.planar;
 
-import java.util.Arrays;
-
 /**
  * The vertices of one tile, numbered in the order in which they are found.
  *
@@ -11,30 +9,27 @@ import java.util.Arrays;
 final class HotPixels {
     private static final int FEW = 16;
 
-    private int[] xs;
-    private int[] ys;
-    private int size;
+    private final Points points;
     private int firstOfCell;
     /** Those of a cell that has many, numbered from 0. */
     private PointTable many = new PointTable(0);
 
     HotPixels(int expected) {
-        xs = new int[Math.max(8, expected)];
-        ys = new int[xs.length];
+        points = new Points(expected);
     }
 
     /** Pixels of another cell come next. */
     void beginCell() {
-        firstOfCell = size;
+        firstOfCell = points.size();
     }
 
     /** The number of a pixel of the cell; a new one is appended, so it is new if {@link #size()} grew. */
     int number(int x, int y) {
-        if (size - firstOfCell > FEW) {
+        if (points.size() - firstOfCell > FEW) {
             return numberAmongMany(x, y);
         }
-        for (int at = firstOfCell; at < size; at++) {
-            if (xs[at] == x && ys[at] == y) {
+        for (int at = firstOfCell; at < points.size(); at++) {
+            if (points.isAt(at, x, y)) {
                 return at;
             }
         }
@@ -42,44 +37,38 @@ final class HotPixels {
     }
 
     private int numberAmongMany(int x, int y) {
-        if (size - firstOfCell == FEW + 1) {
+        if (points.size() - firstOfCell == FEW + 1) {
             many = new PointTable(4 * FEW);
-            for (int at = firstOfCell; at < size; at++) {
-                many.number(xs[at], ys[at]);
+            for (int at = firstOfCell; at < points.size(); at++) {
+                many.number(points.x(at), points.y(at));
             }
         }
         int number = firstOfCell + many.number(x, y);
-        return number < size ? number : append(x, y);
+        return number < points.size() ? number : append(x, y);
     }
 
     /** A new number for a pixel that has none yet. */
     int append(int x, int y) {
-        if (size == xs.length) {
-            xs = Arrays.copyOf(xs, size + (size >> 1) + 8);
-            ys = Arrays.copyOf(ys, xs.length);
-        }
-        xs[size] = x;
-        ys[size] = y;
-        return size++;
+        return points.append(x, y);
     }
 
     int x(int number) {
-        return xs[number];
+        return points.x(number);
     }
 
     int y(int number) {
-        return ys[number];
+        return points.y(number);
     }
 
     int size() {
-        return size;
+        return points.size();
     }
 
     int[] xs() {
-        return Arrays.copyOf(xs, size);
+        return points.xs();
     }
 
     int[] ys() {
-        return Arrays.copyOf(ys, size);
+        return points.ys();
     }
 }

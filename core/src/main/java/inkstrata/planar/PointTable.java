@@ -5,16 +5,13 @@ import java.util.Arrays;
 /** Numbers grid points in the order in which they are first seen. */
 final class PointTable {
     private int[] slots;
-    private int[] xs;
-    private int[] ys;
-    private int size;
+    private final Points points;
 
     PointTable(int expected) {
         int capacity = Integer.highestOneBit(Math.max(8, expected)) * 4;
         slots = new int[capacity];
         Arrays.fill(slots, -1);
-        xs = new int[Math.max(8, expected)];
-        ys = new int[Math.max(8, expected)];
+        points = new Points(expected);
     }
 
     /** The point's number; a new one is appended, so it is new if {@link #size()} grew. */
@@ -23,14 +20,14 @@ final class PointTable {
         int slot = hash(x, y) & mask;
         while (slots[slot] >= 0) {
             int at = slots[slot];
-            if (xs[at] == x && ys[at] == y) {
+            if (points.isAt(at, x, y)) {
                 return at;
             }
             slot = (slot + 1) & mask;
         }
         int number = append(x, y);
         slots[slot] = number;
-        if (2 * size > slots.length) {
+        if (2 * points.size() > slots.length) {
             rehash();
         }
         return number;
@@ -38,34 +35,27 @@ final class PointTable {
 
     /** A new number for a point that is known to be seen for the first time and never looked up. */
     int append(int x, int y) {
-        if (size == xs.length) {
-            int capacity = size + (size >> 1) + 8;
-            xs = Arrays.copyOf(xs, capacity);
-            ys = Arrays.copyOf(ys, capacity);
-        }
-        xs[size] = x;
-        ys[size] = y;
-        return size++;
+        return points.append(x, y);
     }
 
     int x(int number) {
-        return xs[number];
+        return points.x(number);
     }
 
     int y(int number) {
-        return ys[number];
+        return points.y(number);
     }
 
     int size() {
-        return size;
+        return points.size();
     }
 
     int[] xs() {
-        return Arrays.copyOf(xs, size);
+        return points.xs();
     }
 
     int[] ys() {
-        return Arrays.copyOf(ys, size);
+        return points.ys();
     }
 
     private void rehash() {
@@ -75,7 +65,7 @@ final class PointTable {
         int mask = slots.length - 1;
         for (int at : old) {
             if (at >= 0) {
-                int slot = hash(xs[at], ys[at]) & mask;
+                int slot = hash(points.x(at), points.y(at)) & mask;
                 while (slots[slot] >= 0) {
                     slot = (slot + 1) & mask;
                 }
