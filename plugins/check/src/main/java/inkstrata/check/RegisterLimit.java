@@ -1,0 +1,103 @@
+package inkstrata.check;
+
+import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
+import inkstrata.measure.Place;
+import inkstrata.planar.Region;
+import inkstrata.planar.Ring;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How far pulls may be off from each other before sheet shows between inks.
+ *
+ * <p>Sheet can show at offsets up to r exactly where places of the picture, no two farther apart than r, have no film in common that
+ * covers them all. Such places are an {@link Opening}; the limit is the size of the smallest. {@code docs/limit.md} gives the argument.
+ *
+ * @param asked the offset that films should hold to, in millimetres
+ * @param openings smaller than that: of each small part of the sheet the smallest; in the order of rows
+ * @param smallest the smallest of all, which may be larger than asked; none up to {@link #FARTHEST_MM}
+ */
+record RegisterLimit(double asked, List<Opening> openings, Optional<Opening> smallest) {
+    /** Larger openings are not looked for: no two pulls of one print are so far off (our own choice). */
+    static final double FARTHEST_MM = 2;
+
+    /** Gaps narrower than this, in millimetres, are rounding and no gaps. */
+    private static final double THINNEST_GAP_MM = 0.002;
+
+    /** Where nothing is asked, openings are looked for from this size up, in grid steps. */
+    private static final double LEAST_REACH = 0.05 * Grid.STEPS_PER_MM;
+
+    private static final double WIDER = 1.5;
+
+    RegisterLimit {
+        openings = List.copyOf(openings);
+    }
+
+    /**
+     * Finds it.
+     *
+     * @param films what each film prints
+     * @param picture all places that the artwork inks
+     * @param frame what lies outside it counts for nothing
+     */
+    static RegisterLimit of(List<Region> films, Region picture, Frame frame, double askedMm) {
+        FilmMap map = FilmMap.of(films, picture, frame);
+        List<Opening> openings = gaps(map);
+        double asked = askedMm * Grid.STEPS_PER_MM;
+        if (asked >= 2 * SmallestOpening.EXACT) {
+            openings.addAll(inEachCell(map, asked, asked));
+        }
+        Optional<Opening> smallest = openings.stream().reduce(RegisterLimit::smaller);
+        double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
+        for (double reach = Math.max(asked, LEAST_REACH); smallest.isEmpty() && reach < farthest; ) {
+            reach = Math.min(farthest, reach * WIDER);
+            smallest = inAll(map, reach, asked);
+        }
+        return new RegisterLimit(askedMm, openings, smallest);
+    }
+
+    /** In millimetres; {@link #FARTHEST_MM} if it may be more. */
+    double limitMm() {
+        return smallest.map(Opening::sizeMm).orElse(FARTHEST_MM);
+    }
+
+    private static List<Opening> gaps(FilmMap map) {
+        List<Opening> gaps = new ArrayList<>();
+        Region gapped = map.gaps().shrunk(THINNEST_GAP_MM / 2);
+        for (Region.Polygon polygon : gapped.polygons()) {
+            Ring shell = polygon.shell();
+            gaps.add(new Opening(0, List.of(new Spot(shell.x(0), shell.y(0))), List.of(new BitSet())));
+        }
+        return gaps;
+    }
+
+    private static List<Opening> inEachCell(FilmMap map, double reach, double forgiven) {
+        Outlines outlines = Outlines.of(map, reach, forgiven);
+        return List.copyOf(outlines.exits().things().keySet()).parallelStream()
+                .flatMap(cell -> SmallestOpening.of(map, outlines, cell, reach).stream())
+                .toList();
+    }
+
+    private static Optional<Opening> inAll(FilmMap map, double reach, double forgiven) {
+        Outlines outlines = Outlines.of(map, reach, forgiven);
+        Optional<Opening> smallest = Optional.empty();
+        for (long cell : outlines.exits().things().keySet()) {
+            double bound = smallest.map(Opening::size).orElse(reach);
+            Optional<Opening> best = smallest;
+            smallest = SmallestOpening.of(map, outlines, cell, bound).or(() -> best);
+        }
+        return smallest;
+    }
+
+    private static Opening smaller(Opening one, Opening other) {
+        return other.size() < one.size() ? other : one;
+    }
+
+    /** Where it is. */
+    Optional<Place> place() {
+        return smallest.map(opening -> opening.middle().place());
+    }
+}

@@ -1,0 +1,128 @@
+package inkstrata.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Where the picture ends and sheet begins. */
+final class Shore {
+    /**
+     * Nearer to the sheet than this, in grid steps (2 µm), ink and sheet are not told apart: films bend there by up to half a step
+     * where they meet others.
+     */
+    static final double SEAM = 8;
+
+    private final Cells<Stretch> cells;
+    private final Cells<Spot> crossings;
+    private final double forgiven;
+
+    /**
+     * Begins one.
+     *
+     * @param reach questions are about things of up to that size, in grid steps
+     * @param forgiven nearer to a crossing than this all counts as sheet, likewise
+     */
+    Shore(double reach, double forgiven) {
+        cells = new Cells<>(reach);
+        crossings = new Cells<>(Math.max(reach, forgiven));
+        this.forgiven = forgiven;
+    }
+
+    void addCrossing(Spot spot) {
+        crossings.add(spot.x(), spot.y(), spot);
+    }
+
+    void add(Stretch edge) {
+        Outlines.chop(edge, cells.size(), part -> {
+            double x = part.middle().x();
+            double y = part.middle().y();
+            cells.add(x, y, edge);
+        });
+    }
+
+    /** Whether some places, and all that lies between them, lie in the picture and not in the seam beside the sheet. */
+    boolean isClear(List<Spot> spots) {
+        for (Stretch edge : edgesAround(spots)) {
+            if (isNear(edge, spots)) {
+                return false;
+            }
+        }
+        List<Spot> near = new ArrayList<>();
+        around(spots, crossings, forgiven, near::add);
+        return near.stream().noneMatch(crossing -> isForgiven(crossing, spots));
+    }
+
+    /** Whether a crossing comes near the hull of the spots; one in the middle of it is a corner of the shore and found as such. */
+    private boolean isForgiven(Spot crossing, List<Spot> spots) {
+        for (Spot one : spots) {
+            for (Spot other : spots) {
+                if (Stretch.between(one, other).nearest(crossing).distanceTo(crossing) < forgiven) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether sheet lies across every way from one stretch to the other; if it says no it may still be so. */
+    boolean isAcross(Stretch one, Stretch other) {
+        List<Stretch> ways = List.of(
+                new Stretch(one.ax(), one.ay(), other.ax(), other.ay()),
+                new Stretch(one.ax(), one.ay(), other.bx(), other.by()),
+                new Stretch(one.bx(), one.by(), other.ax(), other.ay()),
+                new Stretch(one.bx(), one.by(), other.bx(), other.by()));
+        for (Stretch edge : edgesAround(List.of(one.start(), one.end(), other.start(), other.end()))) {
+            if (ways.stream().allMatch(edge::crosses)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<Stretch> edgesAround(List<Spot> spots) {
+        List<Stretch> found = new ArrayList<>();
+        around(spots, cells, SEAM + cells.size() / 2, found::add);
+        return found;
+    }
+
+    private static <T> void around(List<Spot> spots, Cells<T> cells, double reach, Consumer<T> taker) {
+        double left = spots.get(0).x();
+        double top = spots.get(0).y();
+        double right = left;
+        double bottom = top;
+        for (Spot spot : spots) {
+            left = Math.min(left, spot.x());
+            right = Math.max(right, spot.x());
+            top = Math.min(top, spot.y());
+            bottom = Math.max(bottom, spot.y());
+        }
+        cells.near(left - reach, top - reach, right + reach, bottom + reach, taker);
+    }
+
+    /** Whether an edge comes into the seam around the hull of the spots. */
+    private static boolean isNear(Stretch edge, List<Spot> spots) {
+        for (int i = 0; i < spots.size(); i++) {
+            if (edge.nearest(spots.get(i)).distanceTo(spots.get(i)) < SEAM) {
+                return true;
+            }
+            for (int j = 0; j < i; j++) {
+                if (Stretch.between(spots.get(i), spots.get(j)).distanceTo(edge) < SEAM) {
+                    return true;
+                }
+                for (int k = 0; k < j; k++) {
+                    if (holds(spots.get(i), spots.get(j), spots.get(k), edge.start())) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean holds(Spot a, Spot b, Spot c, Spot spot) {
+        double ab = Stretch.between(a, b).side(spot.x(), spot.y());
+        double bc = Stretch.between(b, c).side(spot.x(), spot.y());
+        double ca = Stretch.between(c, a).side(spot.x(), spot.y());
+        return (ab > 0 && bc > 0 && ca > 0) || (ab < 0 && bc < 0 && ca < 0);
+    }
+}
