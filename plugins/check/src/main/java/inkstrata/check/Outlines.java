@@ -32,8 +32,10 @@ record Outlines(Cells<Exit> exits, Shore shore) {
             if (left == FilmMap.SHEET || right == FilmMap.SHEET) {
                 shore.add(edge);
             } else {
-                addExit(edge, left, right, map, reach, exits);
-                addExit(edge, right, left, map, reach, exits);
+                shore.cut(edge, part -> {
+                    addExit(part, left, right, map, reach, exits);
+                    addExit(part, right, left, map, reach, exits);
+                });
             }
         });
         return new Outlines(exits, shore);

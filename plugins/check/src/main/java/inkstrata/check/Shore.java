@@ -64,19 +64,31 @@ final class Shore {
         return false;
     }
 
-    /** Whether sheet lies across every way from one stretch to the other; if it says no it may still be so. */
+    /** The parts of a stretch that no crossing forgives. */
+    void cut(Stretch stretch, Consumer<Stretch> taker) {
+        List<Stretch> parts = List.of(stretch);
+        List<Spot> near = new ArrayList<>();
+        around(List.of(stretch.start(), stretch.end()), crossings, forgiven, near::add);
+        for (Spot crossing : near) {
+            parts = parts.stream()
+                    .flatMap(part -> part.outside(crossing, forgiven).stream())
+                    .toList();
+        }
+        parts.forEach(taker);
+    }
+
+    /** Whether sheet, or what counts as such, lies across every way between two stretches; if it says no it may still be so. */
     boolean isAcross(Stretch one, Stretch other) {
         List<Stretch> ways = List.of(
                 new Stretch(one.ax(), one.ay(), other.ax(), other.ay()),
                 new Stretch(one.ax(), one.ay(), other.bx(), other.by()),
                 new Stretch(one.bx(), one.by(), other.ax(), other.ay()),
                 new Stretch(one.bx(), one.by(), other.bx(), other.by()));
-        for (Stretch edge : edgesAround(List.of(one.start(), one.end(), other.start(), other.end()))) {
-            if (ways.stream().allMatch(edge::crosses)) {
-                return true;
-            }
-        }
-        return false;
+        List<Spot> ends = List.of(one.start(), one.end(), other.start(), other.end());
+        List<Stretch> walls = edgesAround(ends);
+        Stretch way = Stretch.between(one.middle(), other.middle());
+        around(ends, crossings, forgiven, crossing -> walls.add(way.acrossAt(crossing, forgiven)));
+        return walls.stream().anyMatch(wall -> ways.stream().allMatch(wall::crosses));
     }
 
     private List<Stretch> edgesAround(List<Spot> spots) {

@@ -20,8 +20,8 @@ final class SmallestOpening {
     /** Smaller improvements are not looked for, in grid steps (2 µm). */
     static final double EXACT = 8;
 
-    /** Stretches as short as this, in grid steps (half a micrometre), are not halved. */
-    private static final double FINEST = 2;
+    /** Stretches as short as this, in grid steps (one micrometre), are not halved. */
+    private static final double FINEST = 4;
 
     private final FilmMap map;
     private final Shore shore;

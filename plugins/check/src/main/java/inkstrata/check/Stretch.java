@@ -1,5 +1,8 @@
 package inkstrata.check;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * A straight stretch between two points of the sheet, in grid steps; or a single point, if both are the same.
  *
@@ -69,6 +72,40 @@ record Stretch(double ax, double ay, double bx, double by) {
     /** Positive on the side of positive cross products. */
     double side(double x, double y) {
         return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+    }
+
+    /** The diameter of a disc that lies square to this. */
+    Stretch acrossAt(Spot centre, double radius) {
+        double length = length();
+        double dx = length == 0 ? 0 : radius * (bx - ax) / length;
+        double dy = length == 0 ? 0 : radius * (by - ay) / length;
+        return new Stretch(centre.x() - dy, centre.y() + dx, centre.x() + dy, centre.y() - dx);
+    }
+
+    /** Its parts outside of a disc: none, one or two. */
+    List<Stretch> outside(Spot centre, double radius) {
+        double length = length();
+        Spot foot = nearest(centre);
+        double away = foot.distanceTo(centre);
+        if (away >= radius) {
+            return List.of(this);
+        }
+        if (length == 0) {
+            return List.of();
+        }
+        double dx = (bx - ax) / length;
+        double dy = (by - ay) / length;
+        double along = (centre.x() - ax) * dx + (centre.y() - ay) * dy;
+        double off = side(centre.x(), centre.y()) / length;
+        double half = Math.sqrt(Math.max(0, radius * radius - off * off));
+        List<Stretch> parts = new ArrayList<>();
+        if (along - half > 0) {
+            parts.add(new Stretch(ax, ay, ax + (along - half) * dx, ay + (along - half) * dy));
+        }
+        if (along + half < length) {
+            parts.add(new Stretch(ax + (along + half) * dx, ay + (along + half) * dy, bx, by));
+        }
+        return parts;
     }
 
     static Stretch between(Spot from, Spot to) {
