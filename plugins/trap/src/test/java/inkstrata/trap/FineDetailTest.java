@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
+import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +24,7 @@ class FineDetailTest {
     /** Each fills what lies beside it, for the width of the trap: sand goes on beneath rust to beneath night. */
     @Test
     void threeInksThinnerThanTheTrapFillAllThatIsDarker() {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(SAND, rectangle(10, 10, 0.2, 20))
                 .fill(RUST, rectangle(10.2, 10, 0.2, 20))
                 .fill(NIGHT, rectangle(10.4, 10, 0.2, 20))
@@ -39,7 +40,7 @@ class FineDetailTest {
     void aBorderOfOneGridStepGetsItsWholeRim() {
         double step = 1.0 / Grid.STEPS_PER_MM;
         double width = 0.4;
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(SAND, rectangle(10, 10, 10, 10))
                 .fill(NIGHT, rectangle(20, 20 - step, 10, 10))
                 .knockedOut(SAND, NIGHT);
@@ -49,7 +50,7 @@ class FineDetailTest {
 
     @Test
     void aPointInCommonIsNoBorder() {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(SAND, rectangle(10, 10, 10, 10))
                 .fill(NIGHT, rectangle(20, 20, 10, 10))
                 .knockedOut(SAND, NIGHT);
@@ -59,7 +60,7 @@ class FineDetailTest {
     /** Corridors of 5 mm lie many deep on each other; together they fill the plate and nothing beside it. */
     @Test
     void theWidestTrapFillsAPlateOfSmallSquares() {
-        Drawing drawing = new Drawing(60, 40).fill(NIGHT, rectangle(10, 10, 20, 10));
+        FlatDrawing drawing = new FlatDrawing(60, 40).fill(NIGHT, rectangle(10, 10, 20, 10));
         for (int column = 0; column < 10; column++) {
             for (int row = 0; row < 5; row++) {
                 drawing.fill(SAND, rectangle(10.75 + 2 * column, 10.75 + 2 * row, 0.5, 0.5));
@@ -79,9 +80,9 @@ class FineDetailTest {
         double width = 0.4;
         double sine = Math.sin(Math.toRadians(degrees / 2));
         double half = 4 * Math.tan(Math.toRadians(degrees / 2));
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(NIGHT, rectangle(5, 5, 50, 30))
-                .fill(SAND, Drawing.polygon(26, 20 - half, 30, 20, 26, 20 + half))
+                .fill(SAND, FlatDrawing.polygon(26, 20 - half, 30, 20, 26, 20 + half))
                 .knockedOut(SAND, NIGHT);
         Separation trapped = new Trap().shape(drawn, TrapJob.with(width, "mitre"));
         double reach = Probe.edges(trapped.printed().get(0)).stream()

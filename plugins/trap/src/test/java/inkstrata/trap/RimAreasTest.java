@@ -2,8 +2,8 @@ package inkstrata.trap;
 
 import static inkstrata.artwork.Outline.rectangle;
 import static inkstrata.plan.PlanningExample.ink;
-import static inkstrata.trap.Drawing.disc;
-import static inkstrata.trap.Drawing.polygon;
+import static inkstrata.separation.FlatDrawing.disc;
+import static inkstrata.separation.FlatDrawing.polygon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.api.Assertions.withinPercentage;
@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import inkstrata.artwork.Outline;
 import inkstrata.colour.Rgb;
 import inkstrata.plan.Ink;
+import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class RimAreasTest {
     @ParameterizedTest
     @CsvSource({"0.2, round, 4", "0.4, round, 8", "0.2, mitre, 4", "0.4, mitre, 8", "0.4, bevel, 8"})
     void squaresSideBySide(double width, String corners, double area) {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, rectangle(30, 10, 20, 20))
                 .knockedOut(SAND, NIGHT);
@@ -42,7 +43,7 @@ class RimAreasTest {
     @CsvSource({"0.2, round, 8.0314159265", "0.4, round, 16.1256637061", "0.4, bevel, 16.1256637061"})
     void squaresAcrossAPoint(double width, String corners, double area) {
         Ink clay = ink("clay", "#a0522d");
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(RUST, rectangle(30, 10, 20, 20))
                 .fill(clay, rectangle(10, 30, 20, 20))
@@ -55,7 +56,7 @@ class RimAreasTest {
     /** Where sheet lies beside the point, what opens there is part of it: squares that only meet in a corner gain nothing. */
     @Test
     void squaresThatMeetInACornerOnSheet() {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, rectangle(30, 30, 20, 20))
                 .knockedOut(SAND, NIGHT);
@@ -66,7 +67,7 @@ class RimAreasTest {
     @ParameterizedTest
     @CsvSource({"0.2, 12.6920343205", "0.4, 25.6353960533"})
     void discInSquare(double width, double area) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(NIGHT, rectangle(10, 10, 40, 40))
                 .fill(SAND, disc(30, 30, 10))
                 .knockedOut(SAND, NIGHT);
@@ -77,7 +78,7 @@ class RimAreasTest {
     @ParameterizedTest
     @CsvSource({"0.2, 12.4407069082", "0.4, 24.6300864041"})
     void holeChokedAroundADisc(double width, double area) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 40, 40))
                 .fill(NIGHT, disc(30, 30, 10))
                 .knockedOut(SAND, NIGHT);
@@ -88,7 +89,7 @@ class RimAreasTest {
     @ParameterizedTest
     @CsvSource({"0.2, 3.99973331733", "0.4, 7.99786615437"})
     void halfDiscs(double width, double area) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, disc(30, 30, 10))
                 .fill(NIGHT, disc(30, 30, 10))
                 .fill(SAND, halfDisc())
@@ -106,7 +107,7 @@ class RimAreasTest {
         "0.4, bevel, 32.32"
     })
     void squareInAFrame(double width, String corners, double area) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(NIGHT, rectangle(10, 10, 40, 40))
                 .fill(SAND, rectangle(20, 20, 20, 20))
                 .knockedOut(SAND, NIGHT);
@@ -117,7 +118,7 @@ class RimAreasTest {
     @ParameterizedTest
     @CsvSource({"0.2, round, 15.84", "0.4, round, 31.36", "0.4, mitre, 31.36", "0.4, bevel, 31.36"})
     void squareOnSquare(double width, String corners, double area) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 40, 40))
                 .fill(NIGHT, rectangle(20, 20, 20, 20))
                 .knockedOut(SAND, NIGHT);
@@ -128,7 +129,7 @@ class RimAreasTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.2, 0.4, 1.0})
     void ringFromBothSides(double width) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 40, 40))
                 .fill(NIGHT, disc(30, 30, 10))
                 .fill(SAND, disc(30, 30, 7))
@@ -141,7 +142,7 @@ class RimAreasTest {
     @ParameterizedTest
     @CsvSource({"0.3, 6", "0.7, 14", "0.8, 16", "1.0, 16.16"})
     void thinBarIsFilled(double thickness, double area) {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 40, 40))
                 .fill(NIGHT, rectangle(20, 30, 20, thickness))
                 .knockedOut(SAND, NIGHT);
@@ -151,7 +152,7 @@ class RimAreasTest {
     /** A bar between sand and bare sheet is filled from its one side, not a whisker farther. */
     @Test
     void thinBarAtTheSheetIsFilledFromOneSide() {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, rectangle(30, 10, 0.3, 20))
                 .knockedOut(SAND, NIGHT);
@@ -164,7 +165,7 @@ class RimAreasTest {
      */
     @Test
     void beneathAThinBarTheLighterGoesOn() {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, rectangle(30, 10, 0.2, 20))
                 .fill(RUST, rectangle(30.2, 10, 20, 20))
@@ -179,7 +180,7 @@ class RimAreasTest {
      */
     @Test
     void threeColoursAtAPoint() {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(RUST, rectangle(10, 30, 20, 20))
                 .fill(NIGHT, rectangle(30, 10, 20, 40))
@@ -194,12 +195,12 @@ class RimAreasTest {
     /** A border that runs out to the edge of the sheet, and one that ends slantwise at bare sheet. */
     @Test
     void edgeOfTheSheet() {
-        Separation sheet = new Drawing(40, 20)
+        Separation sheet = new FlatDrawing(40, 20)
                 .fill(SAND, rectangle(0, 0, 20, 20))
                 .fill(NIGHT, rectangle(20, 0, 20, 20))
                 .knockedOut(SAND, NIGHT);
         assertThat(gained(sheet, 0.4, "round", 0)).isCloseTo(8, withinPercentage(1e-9));
-        Separation slant = new Drawing(60, 60)
+        Separation slant = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, polygon(30, 10, 40, 0, 40, 40, 30, 30))
                 .knockedOut(SAND, NIGHT);
@@ -210,7 +211,7 @@ class RimAreasTest {
 
     @Test
     void whiteArtworkIsSheet() {
-        Separation drawn = new Drawing(60, 60)
+        Separation drawn = new FlatDrawing(60, 60)
                 .fill(SAND, rectangle(10, 10, 40, 40))
                 .fill(Rgb.WHITE, rectangle(20, 20, 20, 20))
                 .knockedOut(SAND, NIGHT);
@@ -220,8 +221,8 @@ class RimAreasTest {
     /** What runs on beneath needs no trap; what does not, does. */
     @Test
     void overprintedNeighboursNeedNone() {
-        Drawing drawing =
-                new Drawing(60, 60).fill(SAND, rectangle(10, 10, 40, 40)).fill(NIGHT, rectangle(20, 20, 20, 20));
+        FlatDrawing drawing =
+                new FlatDrawing(60, 60).fill(SAND, rectangle(10, 10, 40, 40)).fill(NIGHT, rectangle(20, 20, 20, 20));
         Separation runsOn = drawing.separated((ink, row) -> row.inks().contains(Optional.of(ink)), SAND, NIGHT);
         assertThat(gained(runsOn, 0.4, "round", 0)).isZero();
         assertThat(gained(runsOn, 0.4, "round", 1)).isZero();

@@ -7,6 +7,7 @@ import inkstrata.colour.Rgb;
 import inkstrata.plan.Ink;
 import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMapper;
+import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
 import java.util.Arrays;
 import java.util.Locale;
@@ -29,7 +30,7 @@ class TrapCostTest {
         int[] discs = {400, 1600, 6400};
         for (int i = 0; i < discs.length; i++) {
             Ink[] inks = inks();
-            Drawing drawing = drawing(discs[i], inks);
+            FlatDrawing drawing = drawing(discs[i], inks);
             Separation drawn = drawing.knockedOut(inks);
             MapSettings settings = MapSettings.DEFAULT.withDepth(1);
             double map = seconds(
@@ -66,10 +67,10 @@ class TrapCostTest {
                 .toArray(Ink[]::new);
     }
 
-    private static Drawing drawing(int discs, Ink... inks) {
+    private static FlatDrawing drawing(int discs, Ink... inks) {
         Random random = new Random(discs);
         double side = Math.sqrt(discs / 3.0 * Math.PI) * 8;
-        Drawing drawing = new Drawing(side, side);
+        FlatDrawing drawing = new FlatDrawing(side, side);
         for (int i = 0; i < discs; i++) {
             drawing.fill(
                     inks[random.nextInt(inks.length)],

@@ -3,9 +3,7 @@ package inkstrata.trap;
 import static inkstrata.plan.PlanningExample.ink;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import inkstrata.artwork.Outline;
 import inkstrata.colour.Lab;
-import inkstrata.colour.Rgb;
 import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
@@ -13,9 +11,8 @@ import inkstrata.plan.Pull;
 import inkstrata.planar.Corners;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
+import inkstrata.separation.RandomDrawing;
 import inkstrata.separation.Separation;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -34,12 +31,7 @@ class TrapLawsTest {
     /** Facets around arcs reach that much farther. */
     private static final double FACETS = 1.0015;
 
-    private static final List<Ink> INKS = List.of(
-            ink("straw", "#f2dc8c"),
-            ink("rose", "#e39a9a"),
-            ink("moss", "#7d8f4a"),
-            ink("rust", "#b4512d"),
-            ink("night", "#1d2440"));
+    private static final List<Ink> INKS = RandomDrawing.INKS;
 
     @Test
     void noRimOnBareSheetOrAThirdColour() {
@@ -204,53 +196,12 @@ class TrapLawsTest {
         return new Trap().shape(drawn, TrapJob.with(WIDTH, "round"));
     }
 
-    /** Some shapes of random colours, white among them, on 12 x 12 mm: many thinner than the trap, many alongside others. */
     private static Separation drawn(long seed) {
-        return drawn(seed, 1);
+        return RandomDrawing.of(seed, 1);
     }
 
     private static Separation drawn(long seed, int threads) {
-        Random random = new Random(seed * 7919 + 17);
-        Drawing drawing = new Drawing(12, 12).withThreads(threads);
-        int shapes = 3 + random.nextInt(8);
-        for (int i = 0; i < shapes; i++) {
-            int colour = random.nextInt(INKS.size() + 1);
-            Rgb swatch = colour == INKS.size() ? Rgb.WHITE : INKS.get(colour).swatch();
-            drawing.fill(swatch, outline(random));
-        }
-        Ink[] order = INKS.stream()
-                .sorted(Comparator.comparingDouble(ink -> -Lab.of(ink.swatch()).lightness()))
-                .toArray(Ink[]::new);
-        return drawing.knockedOut(order);
-    }
-
-    private static Outline outline(Random random) {
-        double x = 12 * random.nextDouble();
-        double y = 12 * random.nextDouble();
-        switch (random.nextInt(4)) {
-            case 0 -> {
-                return Outline.rectangle(x, y, 0.05 + random.nextInt(12) * 0.25, 0.05 + random.nextInt(12) * 0.25);
-            }
-            case 1 -> {
-                double radius = 0.1 + 3 * random.nextDouble();
-                double[] xy = new double[2 * 36];
-                Arrays.setAll(
-                        xy,
-                        i -> i % 2 == 0
-                                ? x + radius * Math.cos(Math.PI * i / 36)
-                                : y + radius * Math.sin(Math.PI * (i - 1) / 36));
-                return Drawing.polygon(xy);
-            }
-            case 2 -> {
-                double lean = random.nextDouble();
-                return Drawing.polygon(x, y, x + 6, y + lean, x + 6, y + lean + 0.3, x, y + 0.6 * random.nextDouble());
-            }
-            default -> {
-                double[] xy = new double[2 * (3 + random.nextInt(6))];
-                Arrays.setAll(xy, i -> 12 * random.nextDouble());
-                return Drawing.polygon(xy);
-            }
-        }
+        return RandomDrawing.of(seed, threads);
     }
 
     /** The stacks whose top colour is darker than that pull's, from the table alone. */

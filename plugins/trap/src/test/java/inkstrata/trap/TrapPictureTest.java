@@ -2,13 +2,14 @@ package inkstrata.trap;
 
 import static inkstrata.artwork.Outline.rectangle;
 import static inkstrata.plan.PlanningExample.ink;
-import static inkstrata.trap.Drawing.disc;
+import static inkstrata.separation.FlatDrawing.disc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
+import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,17 +45,17 @@ class TrapPictureTest {
 
     private static String picture() {
         List<Separation> rows = List.of(
-                new Drawing(SIDE, SIDE)
+                new FlatDrawing(SIDE, SIDE)
                         .fill(SAND, rectangle(1, 1, 3, 3))
                         .fill(RUST, rectangle(1, 4, 3, 3))
                         .fill(NIGHT, rectangle(4, 1, 3, 6))
                         .knockedOut(SAND, RUST, NIGHT),
-                new Drawing(SIDE, SIDE)
+                new FlatDrawing(SIDE, SIDE)
                         .fill(SAND, rectangle(1, 1, 6, 6))
                         .fill(NIGHT, disc(4, 4, 2.4))
                         .fill(SAND, disc(4, 4, 1.2))
                         .knockedOut(SAND, RUST, NIGHT),
-                new Drawing(SIDE, SIDE)
+                new FlatDrawing(SIDE, SIDE)
                         .fill(SAND, rectangle(1, 1, 6, 6))
                         .fill(RUST, rectangle(2, 3.75, 4, 0.5))
                         .knockedOut(SAND, RUST, NIGHT));

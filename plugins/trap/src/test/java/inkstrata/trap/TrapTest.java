@@ -15,6 +15,7 @@ import inkstrata.plan.Ink;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Side;
 import inkstrata.plugin.Plugins;
+import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +69,7 @@ class TrapTest {
 
     @Test
     void oneNoteTellsAllThatAnInkRunsUnderAndOver() {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(NIGHT, rectangle(5, 10, 10, 20))
                 .fill(SAND, rectangle(15, 10, 10, 20))
                 .fill(RUST, rectangle(25, 10, 10, 20))
@@ -84,7 +85,7 @@ class TrapTest {
 
     @Test
     void seenThroughTheSheetTheFirstPullLiesOnTop() {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .onTheBack()
                 .fill(NIGHT, rectangle(10, 10, 20, 20))
                 .fill(SAND, rectangle(30, 10, 20, 20))
@@ -95,13 +96,13 @@ class TrapTest {
     /** Behind a key that runs over everything nothing parts; beside it, and on behind it, the light ink gives way to the dark one. */
     @Test
     void seenThroughTheSheetWhatRunsOnBehindTheKeyNeedsNone() {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .onTheBack()
                 .fill(SAND, rectangle(10, 10, 40, 20))
                 .fill(NIGHT, rectangle(20, 15, 10, 10))
                 .separated((ink, row) -> row.inks().contains(Optional.of(ink)), NIGHT, SAND);
         assertThat(notes(drawn)).isEmpty();
-        Separation beside = new Drawing(60, 40)
+        Separation beside = new FlatDrawing(60, 40)
                 .onTheBack()
                 .fill(SAND, rectangle(10, 10, 20, 20))
                 .fill(RUST, rectangle(30, 10, 20, 20))
@@ -151,7 +152,7 @@ class TrapTest {
     /** The ground beneath both would show between them: sheet is not the only wrong colour. */
     @Test
     void whatLiesBeneathBothMustNotShowEither() {
-        Separation drawn = new Drawing(60, 40)
+        Separation drawn = new FlatDrawing(60, 40)
                 .fill(SAND, rectangle(5, 5, 50, 30))
                 .fill(RUST, rectangle(10, 10, 20, 20))
                 .fill(NIGHT, rectangle(30, 10, 20, 20))
@@ -166,7 +167,7 @@ class TrapTest {
     }
 
     private static Separation sideBySide(Ink left, Ink right) {
-        return new Drawing(60, 40)
+        return new FlatDrawing(60, 40)
                 .fill(left, rectangle(10, 10, 20, 20))
                 .fill(right, rectangle(30, 10, 20, 20))
                 .knockedOut(left, right);

@@ -1,4 +1,4 @@
-package inkstrata.trap;
+package inkstrata.separation;
 
 import inkstrata.artwork.Area;
 import inkstrata.artwork.Artwork;
@@ -21,7 +21,6 @@ import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
-import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,48 +28,48 @@ import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /** Flat shapes on a white sheet of their own size, for tests; each fills in the colour of its ink, or white. */
-final class Drawing {
+public final class FlatDrawing {
     private final double width;
     private final double height;
     private final List<FlatShape> shapes = new ArrayList<>();
     private Side side = Side.FRONT;
     private int threads = 1;
 
-    Drawing(double width, double height) {
+    public FlatDrawing(double width, double height) {
         this.width = width;
         this.height = height;
     }
 
-    Drawing fill(Ink ink, Outline outline) {
+    public FlatDrawing fill(Ink ink, Outline outline) {
         return fill(ink.swatch(), outline);
     }
 
-    Drawing fill(Rgb colour, Outline outline) {
+    public FlatDrawing fill(Rgb colour, Outline outline) {
         shapes.add(FlatShape.opaque(new Area(outline, FillRule.EVENODD), colour, Source.UNKNOWN));
         return this;
     }
 
-    Drawing onTheBack() {
+    public FlatDrawing onTheBack() {
         side = Side.BACK;
         return this;
     }
 
-    Drawing withThreads(int number) {
+    public FlatDrawing withThreads(int number) {
         threads = number;
         return this;
     }
 
-    Artwork artwork() {
+    public Artwork artwork() {
         return new Artwork("test", new Frame(0, 0, width, height), shapes, List.of());
     }
 
     /** Each stack prints its top colour alone. */
-    Separation knockedOut(Ink... order) {
+    public Separation knockedOut(Ink... order) {
         return separated((ink, row) -> row.top().equals(Optional.of(ink)), order);
     }
 
     /** As the predicate says; pulls in that order. */
-    Separation separated(BiPredicate<Ink, Row> prints, Ink... order) {
+    public Separation separated(BiPredicate<Ink, Row> prints, Ink... order) {
         PlanarMap map = PlanarMapper.map(artwork(), MapSettings.DEFAULT.withThreads(threads));
         List<Row> rows = IntStream.range(0, map.stacks().size())
                 .mapToObj(stack -> row(map, stack, order))
@@ -99,7 +98,7 @@ final class Drawing {
     }
 
     /** A polygon through these places, x and y in turn. */
-    static Outline polygon(double... xy) {
+    public static Outline polygon(double... xy) {
         Outline.Builder builder = Outline.builder();
         for (int i = 0; i < xy.length; i += 2) {
             if (i == 0) {
@@ -112,7 +111,7 @@ final class Drawing {
     }
 
     /** A disc of 720 facets, which reach 1e-5 of the radius inside its circle. */
-    static Outline disc(double x, double y, double radius) {
+    public static Outline disc(double x, double y, double radius) {
         double[] xy = new double[2 * 720];
         for (int i = 0; i < 720; i++) {
             xy[2 * i] = x + radius * Math.cos(2 * Math.PI * i / 720);

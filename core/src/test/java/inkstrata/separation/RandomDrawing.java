@@ -1,0 +1,76 @@
+package inkstrata.separation;
+
+import static inkstrata.plan.PlanningExample.ink;
+
+import inkstrata.artwork.Outline;
+import inkstrata.colour.Lab;
+import inkstrata.colour.Rgb;
+import inkstrata.plan.Ink;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+
+/**
+ * Drawings at random, knocked out light to dark: some shapes of random colours, white among them, on 12 x 12 mm, many thinner than a
+ * trap, many alongside others.
+ */
+public final class RandomDrawing {
+    /** Sorted from light to dark. */
+    public static final List<Ink> INKS = List.of(
+            ink("straw", "#f2dc8c"),
+            ink("rose", "#e39a9a"),
+            ink("moss", "#7d8f4a"),
+            ink("rust", "#b4512d"),
+            ink("night", "#1d2440"));
+
+    private static final double SIDE_MM = 12;
+
+    private RandomDrawing() {}
+
+    /** The drawing of that number, always the same. */
+    public static Separation of(long number, int threads) {
+        Random random = new Random(number * 7919 + 17);
+        FlatDrawing drawing = new FlatDrawing(SIDE_MM, SIDE_MM).withThreads(threads);
+        int shapes = 3 + random.nextInt(8);
+        for (int i = 0; i < shapes; i++) {
+            int colour = random.nextInt(INKS.size() + 1);
+            Rgb swatch = colour == INKS.size() ? Rgb.WHITE : INKS.get(colour).swatch();
+            drawing.fill(swatch, outline(random));
+        }
+        Ink[] order = INKS.stream()
+                .sorted(Comparator.comparingDouble(ink -> -Lab.of(ink.swatch()).lightness()))
+                .toArray(Ink[]::new);
+        return drawing.knockedOut(order);
+    }
+
+    private static Outline outline(Random random) {
+        double x = SIDE_MM * random.nextDouble();
+        double y = SIDE_MM * random.nextDouble();
+        switch (random.nextInt(4)) {
+            case 0 -> {
+                return Outline.rectangle(x, y, 0.05 + random.nextInt(12) * 0.25, 0.05 + random.nextInt(12) * 0.25);
+            }
+            case 1 -> {
+                double radius = 0.1 + 3 * random.nextDouble();
+                double[] xy = new double[2 * 36];
+                Arrays.setAll(
+                        xy,
+                        i -> i % 2 == 0
+                                ? x + radius * Math.cos(Math.PI * i / 36)
+                                : y + radius * Math.sin(Math.PI * (i - 1) / 36));
+                return FlatDrawing.polygon(xy);
+            }
+            case 2 -> {
+                double lean = random.nextDouble();
+                return FlatDrawing.polygon(
+                        x, y, x + 6, y + lean, x + 6, y + lean + 0.3, x, y + 0.6 * random.nextDouble());
+            }
+            default -> {
+                double[] xy = new double[2 * (3 + random.nextInt(6))];
+                Arrays.setAll(xy, i -> SIDE_MM * random.nextDouble());
+                return FlatDrawing.polygon(xy);
+            }
+        }
+    }
+}
