@@ -20,12 +20,11 @@ record Outlines(Cells<Exit> exits, Shore shore) {
     /**
      * Sorts them.
      *
-     * @param reach openings up to this size are looked for, in grid steps
-     * @param forgiven nothing is looked for so near to {@link Crossings}, likewise
+     * @param reach openings up to this size are looked for, and none so near to {@link Crossings}; in grid steps
      */
-    static Outlines of(FilmMap map, double reach, double forgiven) {
+    static Outlines of(FilmMap map, double reach) {
         Cells<Exit> exits = new Cells<>(1.5 * reach);
-        Shore shore = new Shore(reach, forgiven);
+        Shore shore = new Shore(reach);
         Crossings.of(map).forEach(shore::addCrossing);
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
             Stretch edge = new Stretch(x0, y0, x1, y1);

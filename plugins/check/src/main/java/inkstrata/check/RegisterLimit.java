@@ -17,10 +17,11 @@ import java.util.Optional;
  * covers them all. Such places are an {@link Opening}; the limit is the size of the smallest. {@code docs/limit.md} gives the argument.
  *
  * @param asked the offset that films should hold to, in millimetres
+ * @param reach up to this size openings were looked for, and so near to {@link Crossings} none count, likewise
  * @param openings smaller than that: of each small part of the sheet the smallest; in the order of rows
  * @param smallest the smallest of all, which may be larger than asked; none up to {@link #FARTHEST_MM}
  */
-record RegisterLimit(double asked, List<Opening> openings, Optional<Opening> smallest) {
+record RegisterLimit(double asked, double reach, List<Opening> openings, Optional<Opening> smallest) {
     /** Larger openings are not looked for: no two pulls of one print are so far off (our own choice). */
     static final double FARTHEST_MM = 2;
 
@@ -48,15 +49,16 @@ record RegisterLimit(double asked, List<Opening> openings, Optional<Opening> sma
         List<Opening> openings = gaps(map);
         double asked = askedMm * Grid.STEPS_PER_MM;
         if (asked >= 2 * SmallestOpening.EXACT) {
-            openings.addAll(inEachCell(map, asked, asked));
+            openings.addAll(inEachCell(map, asked));
         }
         Optional<Opening> smallest = openings.stream().reduce(RegisterLimit::smaller);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
-        for (double reach = Math.max(asked, LEAST_REACH); smallest.isEmpty() && reach < farthest; ) {
+        double reach = Math.max(asked, LEAST_REACH);
+        while (smallest.isEmpty() && reach < farthest) {
             reach = Math.min(farthest, reach * WIDER);
-            smallest = inAll(map, reach, asked);
+            smallest = inAll(map, reach);
         }
-        return new RegisterLimit(askedMm, openings, smallest);
+        return new RegisterLimit(askedMm, reach * Grid.STEP_MM, openings, smallest);
     }
 
     /** In millimetres; {@link #FARTHEST_MM} if it may be more. */
@@ -74,15 +76,15 @@ record RegisterLimit(double asked, List<Opening> openings, Optional<Opening> sma
         return gaps;
     }
 
-    private static List<Opening> inEachCell(FilmMap map, double reach, double forgiven) {
-        Outlines outlines = Outlines.of(map, reach, forgiven);
+    private static List<Opening> inEachCell(FilmMap map, double reach) {
+        Outlines outlines = Outlines.of(map, reach);
         return List.copyOf(outlines.exits().things().keySet()).parallelStream()
                 .flatMap(cell -> SmallestOpening.of(map, outlines, cell, reach).stream())
                 .toList();
     }
 
-    private static Optional<Opening> inAll(FilmMap map, double reach, double forgiven) {
-        Outlines outlines = Outlines.of(map, reach, forgiven);
+    private static Optional<Opening> inAll(FilmMap map, double reach) {
+        Outlines outlines = Outlines.of(map, reach);
         Optional<Opening> smallest = Optional.empty();
         for (long cell : outlines.exits().things().keySet()) {
             double bound = smallest.map(Opening::size).orElse(reach);

@@ -14,18 +14,17 @@ final class Shore {
 
     private final Cells<Stretch> cells;
     private final Cells<Spot> crossings;
-    private final double forgiven;
+    private final double reach;
 
     /**
      * Begins one.
      *
-     * @param reach questions are about things of up to that size, in grid steps
-     * @param forgiven nearer to a crossing than this all counts as sheet, likewise
+     * @param reach questions are about things of up to that size, and nearer to a crossing than that all counts as sheet; in grid steps
      */
-    Shore(double reach, double forgiven) {
+    Shore(double reach) {
         cells = new Cells<>(reach);
-        crossings = new Cells<>(Math.max(reach, forgiven));
-        this.forgiven = forgiven;
+        crossings = new Cells<>(reach);
+        this.reach = reach;
     }
 
     void addCrossing(Spot spot) {
@@ -48,7 +47,7 @@ final class Shore {
             }
         }
         List<Spot> near = new ArrayList<>();
-        around(spots, crossings, forgiven, near::add);
+        around(spots, crossings, reach, near::add);
         return near.stream().noneMatch(crossing -> isForgiven(crossing, spots));
     }
 
@@ -56,7 +55,7 @@ final class Shore {
     private boolean isForgiven(Spot crossing, List<Spot> spots) {
         for (Spot one : spots) {
             for (Spot other : spots) {
-                if (Stretch.between(one, other).nearest(crossing).distanceTo(crossing) < forgiven) {
+                if (Stretch.between(one, other).nearest(crossing).distanceTo(crossing) < reach) {
                     return true;
                 }
             }
@@ -68,10 +67,10 @@ final class Shore {
     void cut(Stretch stretch, Consumer<Stretch> taker) {
         List<Stretch> parts = List.of(stretch);
         List<Spot> near = new ArrayList<>();
-        around(List.of(stretch.start(), stretch.end()), crossings, forgiven, near::add);
+        around(List.of(stretch.start(), stretch.end()), crossings, reach, near::add);
         for (Spot crossing : near) {
             parts = parts.stream()
-                    .flatMap(part -> part.outside(crossing, forgiven).stream())
+                    .flatMap(part -> part.outside(crossing, reach).stream())
                     .toList();
         }
         parts.forEach(taker);
@@ -87,7 +86,7 @@ final class Shore {
         List<Spot> ends = List.of(one.start(), one.end(), other.start(), other.end());
         List<Stretch> walls = edgesAround(ends);
         Stretch way = Stretch.between(one.middle(), other.middle());
-        around(ends, crossings, forgiven, crossing -> walls.add(way.acrossAt(crossing, forgiven)));
+        around(ends, crossings, reach, crossing -> walls.add(way.acrossAt(crossing, reach)));
         return walls.stream().anyMatch(wall -> ways.stream().allMatch(wall::crosses));
     }
 
@@ -97,7 +96,7 @@ final class Shore {
         return found;
     }
 
-    private static <T> void around(List<Spot> spots, Cells<T> cells, double reach, Consumer<T> taker) {
+    private static <T> void around(List<Spot> spots, Cells<T> cells, double margin, Consumer<T> taker) {
         double left = spots.get(0).x();
         double top = spots.get(0).y();
         double right = left;
@@ -108,7 +107,7 @@ final class Shore {
             top = Math.min(top, spot.y());
             bottom = Math.max(bottom, spot.y());
         }
-        cells.near(left - reach, top - reach, right + reach, bottom + reach, taker);
+        cells.near(left - margin, top - margin, right + margin, bottom + margin, taker);
     }
 
     /** Whether an edge comes into the seam around the hull of the spots. */

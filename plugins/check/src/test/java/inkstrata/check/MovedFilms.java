@@ -13,11 +13,11 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.CascadedPolygonUnion;
 
 /**
@@ -28,6 +28,9 @@ import org.locationtech.jts.operation.union.CascadedPolygonUnion;
  */
 final class MovedFilms {
     private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** Vertices of overlays go to sixteenths of a grid step: that is what never fails. */
+    private static final PrecisionModel PRECISION = new PrecisionModel(16);
 
     /** Polygons around discs reach that much farther, in grid steps. */
     private static final double FACETS = 0.1;
@@ -67,22 +70,23 @@ final class MovedFilms {
         Geometry printed = FACTORY.createPolygon();
         for (int film = 0; film < films.size(); film++) {
             Spot offset = offsets.get(film);
-            inked = polygons(overlay(inked, moved(picture, offset), OverlayNG.INTERSECTION, film == 0));
-            printed = polygons(OverlayNGRobust.overlay(printed, moved(films.get(film), offset), OverlayNG.UNION));
+            Geometry moved = moved(picture, offset);
+            inked = film == 0 ? moved : overlay(inked, moved, OverlayNG.INTERSECTION);
+            printed = overlay(printed, moved(films.get(film), offset), OverlayNG.UNION);
         }
-        Geometry bare = polygons(OverlayNGRobust.overlay(inked, printed, OverlayNG.DIFFERENCE));
+        Geometry bare = overlay(inked, printed, OverlayNG.DIFFERENCE);
         // A shrunk needle now and then comes out turned over: what lies outside is dropped.
-        Geometry wide = polygons(OverlayNGRobust.overlay(bare, bare.buffer(-width / 2), OverlayNG.INTERSECTION));
+        Geometry wide = overlay(bare, bare.buffer(-width / 2), OverlayNG.INTERSECTION);
         List<Geometry> left = new ArrayList<>();
         for (int i = 0; i < wide.getNumGeometries(); i++) {
             Geometry part = wide.getGeometryN(i);
-            left.add(polygons(OverlayNGRobust.overlay(part, forgiven(part, offsets), OverlayNG.DIFFERENCE)));
+            left.add(overlay(part, forgiven(part, offsets), OverlayNG.DIFFERENCE));
         }
         return polygons(FACTORY.buildGeometry(left));
     }
 
-    private static Geometry overlay(Geometry one, Geometry other, int operation, boolean isFirst) {
-        return isFirst ? other : OverlayNGRobust.overlay(one, other, operation);
+    private static Geometry overlay(Geometry one, Geometry other, int operation) {
+        return polygons(OverlayNG.overlay(one, other, operation, PRECISION));
     }
 
     /** Without points and lines where things touch. */

@@ -41,7 +41,7 @@ class SimulationTest {
     void whatHoldsShowsNoSheet(long seed) {
         Separation trapped = trapped(RandomDrawing.of(seed, 1));
         RegisterLimit limit = limit(trapped);
-        MovedFilms films = new MovedFilms(trapped, REGISTER_MM);
+        MovedFilms films = new MovedFilms(trapped, limit.reach());
         double held = Math.min(REGISTER_MM, limit.limitMm()) * Grid.STEPS_PER_MM;
         if (held > WIDEST_GAP) {
             Random random = new Random(seed);
@@ -60,7 +60,7 @@ class SimulationTest {
         Separation drawn = RandomDrawing.of(seed, 1);
         for (Separation separation : List.of(drawn, trapped(drawn))) {
             RegisterLimit limit = limit(separation);
-            MovedFilms films = new MovedFilms(separation, REGISTER_MM);
+            MovedFilms films = new MovedFilms(separation, limit.reach());
             limit.smallest()
                     .ifPresent(opening -> assertThat(shows(films, opening, new Random(seed)))
                             .as("drawing %s, %s mm: %s", seed, limit.limitMm(), opening)
