@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The arrows between the core, the plug-ins and the command, over everything that is built. */
 class WholeHouseTest {
     private static final JavaClasses HOUSE = HouseRules.built();
-    private static final List<String> PLUGINS = List.of("knockout", "overprint", "trap", "positive", "command");
+    private static final List<String> PLUGINS =
+            List.of("knockout", "overprint", "trap", "check", "positive", "command");
 
     static Stream<String> plugins() {
         return PLUGINS.stream();

@@ -59,6 +59,10 @@ final class MovedFilms {
         return films.size();
     }
 
+    Geometry moved(int film, Spot offset) {
+        return moved(films.get(film), offset);
+    }
+
     /**
      * Where sheet shows between inks.
      *
@@ -72,7 +76,7 @@ final class MovedFilms {
             Spot offset = offsets.get(film);
             Geometry moved = moved(picture, offset);
             inked = film == 0 ? moved : overlay(inked, moved, OverlayNG.INTERSECTION);
-            printed = overlay(printed, moved(films.get(film), offset), OverlayNG.UNION);
+            printed = overlay(printed, moved(film, offset), OverlayNG.UNION);
         }
         Geometry bare = overlay(inked, printed, OverlayNG.DIFFERENCE);
         // A shrunk needle now and then comes out turned over: what lies outside is dropped.
@@ -82,6 +86,7 @@ final class MovedFilms {
             Geometry part = wide.getGeometryN(i);
             left.add(overlay(part, forgiven(part, offsets), OverlayNG.DIFFERENCE));
         }
+        left.removeIf(Geometry::isEmpty);
         return polygons(FACTORY.buildGeometry(left));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import inkstrata.job.Job;
 import inkstrata.job.PluginSettings;
 import inkstrata.measure.Grid;
+import inkstrata.planar.Neighbours;
 import inkstrata.separation.RandomDrawing;
 import inkstrata.separation.Separation;
 import inkstrata.trap.Trap;
@@ -17,6 +18,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -30,6 +32,10 @@ class SimulationTest {
     private static final int OFFSET_SETS = 64;
     private static final double REGISTER_MM = 0.4;
     private static final double WIDEST_GAP = 0.005 * Grid.STEPS_PER_MM;
+
+    /** One opening is named in each cell of 1.5 times the register; sheet shows no farther than the register from its places. */
+    private static final double NEAR = (1.5 * Math.sqrt(2) + 2) * REGISTER_MM * Grid.STEPS_PER_MM;
+
     private static final double AGREEMENT_MM = 0.01;
 
     static LongStream drawings() {
@@ -52,6 +58,48 @@ class SimulationTest {
                         .isTrue();
             }
         }
+    }
+
+    /** At the whole register, where the limit is less: what shows is near an opening that was named. */
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void whatShowsWasNamed(long seed) {
+        Separation trapped = trapped(RandomDrawing.of(seed, 1));
+        RegisterLimit limit = limit(trapped);
+        if (limit.openings().isEmpty()) {
+            return;
+        }
+        MovedFilms films = new MovedFilms(trapped, limit.reach());
+        Random random = new Random(seed);
+        for (int set = 0; set < OFFSET_SETS; set++) {
+            List<Spot> offsets = offsets(random, films.count(), REGISTER_MM * Grid.STEPS_PER_MM - 2);
+            Geometry gaps = films.gaps(offsets, WIDEST_GAP);
+            for (int i = 0; i < gaps.getNumGeometries(); i++) {
+                Coordinate gap = gaps.getGeometryN(i).getCoordinate();
+                assertThat(limit.openings())
+                        .as("drawing %s, offset set %s, gap at %s", seed, set, gap)
+                        .anyMatch(opening -> opening.middle().distanceTo(new Spot(gap.x, gap.y)) < NEAR);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void inksThatTouchOpenAtOnceWithoutATrap(long seed) {
+        Separation drawn = RandomDrawing.of(seed, 1);
+        boolean touch = drawn.map().neighbours().stream()
+                .anyMatch(pair -> isInked(drawn, pair.one()) && isInked(drawn, pair.other()) && differ(drawn, pair));
+        assertThat(limit(drawn).limitMm() == 0).as("drawing %s", seed).isEqualTo(touch);
+    }
+
+    private static boolean isInked(Separation drawn, int stack) {
+        return drawn.plan().pulls().stream().anyMatch(pull -> pull.prints().contains(stack));
+    }
+
+    private static boolean differ(Separation drawn, Neighbours pair) {
+        return drawn.plan().pulls().stream()
+                .noneMatch(pull ->
+                        pull.prints().contains(pair.one()) && pull.prints().contains(pair.other()));
     }
 
     @ParameterizedTest

@@ -178,7 +178,7 @@ class VerbsTest {
                 .isDone()
                 .out();
         assertThat(list.lines().filter(line -> !line.startsWith(" ")).map(line -> line.replaceAll(" .*", "")))
-                .containsExactly("knockout", "overprint", "trap", "stranger", "positive");
+                .containsExactly("knockout", "overprint", "trap", "check", "stranger", "positive");
         assertThat(list)
                 .contains("stranger (inspector, stranger.jar): looks over your shoulder")
                 .contains("  width: ");
@@ -190,7 +190,7 @@ class VerbsTest {
         assertThat(plugins)
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
-                .isEqualTo("[knockout, overprint, trap, positive]");
+                .isEqualTo("[knockout, overprint, trap, check, positive]");
     }
 
     @Test
