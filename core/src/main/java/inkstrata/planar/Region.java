@@ -62,6 +62,12 @@ public final class Region {
         return new Region(List.of(polygon));
     }
 
+    /** Regions that share no edge and do not overlap, as one. */
+    public static Region of(List<Region> apart) {
+        return new Region(
+                apart.stream().flatMap(region -> region.polygons.stream()).toList());
+    }
+
     public List<Polygon> polygons() {
         return polygons;
     }

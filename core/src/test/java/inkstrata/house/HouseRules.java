@@ -33,7 +33,7 @@ import java.util.List;
 public final class HouseRules {
     /** Rooms of the core in the order a job walks through them. */
     public static final List<String> ROOMS =
-            List.of("measure", "colour", "artwork", "planar", "plan", "job", "separation", "plugin", "shop");
+            List.of("measure", "colour", "artwork", "planar", "plan", "job", "separation", "film", "plugin", "shop");
 
     private static final String COMMAND = "inkstrata.command..";
 

@@ -2,6 +2,7 @@ package inkstrata.artwork.svg;
 
 import inkstrata.artwork.ArtworkException;
 import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
 import org.apache.batik.anim.dom.SVGOMDocument;
 
 /**
@@ -10,8 +11,9 @@ import org.apache.batik.anim.dom.SVGOMDocument;
  *
  * @param document every element carries its line; style sheets have been applied and are gone
  * @param frame the picture at true size, in millimetres
+ * @param origin where its corner lies in the file's user units, taken as millimetres at true size
  */
-record SafeDocument(SVGOMDocument document, Frame frame) {
+record SafeDocument(SVGOMDocument document, Frame frame, Place origin) {
     /**
      * Reads and mends.
      *
@@ -24,8 +26,9 @@ record SafeDocument(SVGOMDocument document, Frame frame) {
         LocalReferences references = new LocalReferences(document);
         Cascade.apply(fileName, document, references, notes);
         Frame frame = TrueSize.of(fileName, document.getDocumentElement(), options, notes);
+        Place origin = TrueSize.origin(document.getDocumentElement(), frame);
         DocumentMending.apply(fileName, document, references, notes);
         ReferenceGraph.check(fileName, document, references, notes);
-        return new SafeDocument(document, frame);
+        return new SafeDocument(document, frame, origin);
     }
 }

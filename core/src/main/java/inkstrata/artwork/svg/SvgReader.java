@@ -71,7 +71,10 @@ public final class SvgReader {
         Notes notes = new Notes();
         SafeDocument safe = SafeDocument.read(name, bytes, options, notes);
         List<FlatShape> shapes = ArtworkWalk.walk(safe.document(), safe.frame(), notes, options, name);
-        return new Artwork(name, safe.frame(), shapes, notes.list());
+        Artwork artwork = new Artwork(name, safe.frame(), shapes, notes.list());
+        return options.keepOrigin()
+                ? artwork.movedBy(safe.origin().x(), safe.origin().y())
+                : artwork;
     }
 
     private static RuntimeException thrown(String name, Throwable cause) {

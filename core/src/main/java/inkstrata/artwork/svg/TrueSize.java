@@ -5,6 +5,7 @@ import inkstrata.artwork.Source;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.measure.LengthUnit;
+import inkstrata.measure.Place;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -48,6 +49,16 @@ final class TrueSize {
      */
     static Frame of(String fileName, Element root, ReadOptions options, Notes notes) {
         return new TrueSize(fileName, root, options, notes).frame();
+    }
+
+    /** Where the viewBox starts, at the scale that gives it the frame's width; 0, 0 without one. */
+    static Place origin(Element root, Frame frame) {
+        String[] parts = root.getAttributeNS(null, "viewBox").trim().split("[\\s,]+", 5);
+        if (parts.length != 4) {
+            return new Place(0, 0);
+        }
+        double scale = frame.width() / Double.parseDouble(parts[2]);
+        return new Place(Double.parseDouble(parts[0]) * scale, Double.parseDouble(parts[1]) * scale);
     }
 
     private Frame frame() {
@@ -162,7 +173,8 @@ final class TrueSize {
         try {
             double width = Double.parseDouble(parts[2]);
             double height = Double.parseDouble(parts[3]);
-            if (parts.length == 4 && width > 0 && height > 0 && Double.isFinite(width + height)) {
+            double corner = Double.parseDouble(parts[0]) + Double.parseDouble(parts[1]);
+            if (parts.length == 4 && width > 0 && height > 0 && Double.isFinite(width + height + corner)) {
                 return Optional.of(new double[] {width, height});
             }
         } catch (NumberFormatException | ArrayIndexOutOfBoundsException notFourNumbers) {

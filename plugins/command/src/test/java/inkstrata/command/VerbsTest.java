@@ -146,10 +146,12 @@ class VerbsTest {
     }
 
     @Test
-    void separateListsWhatItWrote() {
+    void separateListsWhatItFoundAndWrote() {
         Path films = folder.resolve("films");
-        List<String> written =
+        List<String> lines =
                 say("separate", boats, "-o", films).isDone().out().lines().toList();
+        assertThat(lines.get(0)).startsWith("note at ").contains("(register limit): holds to ");
+        List<String> written = lines.subList(1, lines.size());
         assertThat(written)
                 .hasSize(4)
                 .last()
