@@ -26,6 +26,7 @@ import java.util.TreeMap;
  * @param inks the inks that are listed; the rest is made from the artwork's colours
  * @param order of the inks
  * @param edition how many prints
+ * @param films by name of the ink, the file of its film in the folder that is checked; inks that are not named go by file name
  * @param use settings of plug-ins by id
  */
 public record Job(
@@ -41,6 +42,7 @@ public record Job(
         List<Ink> inks,
         AskedOrder order,
         Edition edition,
+        Map<String, String> films,
         Map<String, PluginSettings> use) {
 
     /** Most register error by hand on ordinary sheets (common practice, no source). */
@@ -62,10 +64,12 @@ public record Job(
             List.of(),
             AskedOrder.NONE,
             Edition.DEFAULT,
+            Map.of(),
             Map.of());
 
     public Job {
         inks = List.copyOf(inks);
+        films = Map.copyOf(new TreeMap<>(films));
         use = Map.copyOf(new TreeMap<>(use));
     }
 

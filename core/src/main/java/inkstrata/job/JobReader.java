@@ -54,7 +54,7 @@ public final class JobReader {
      */
     public static Job read(String file, String text) {
         YamlMap root = YamlMap.parse(file, text)
-                .only("title", "sheet", "artwork", "register", "merge", "inks", "order", "edition", "use");
+                .only("title", "sheet", "artwork", "register", "merge", "inks", "order", "edition", "films", "use");
         Optional<YamlMap> sheet = root.map("sheet").map(map -> map.only("size", "colour", "print"));
         Optional<YamlMap> artwork = root.map("artwork").map(map -> map.only("width", "place"));
         Optional<Double> width = artwork.flatMap(map -> map.value("width", JobReader::positiveLength));
@@ -71,6 +71,7 @@ public final class JobReader {
                 inks(root),
                 root.has("order") ? new AskedOrder(root.texts("order"), root.lineOf("order")) : AskedOrder.NONE,
                 root.map("edition").map(JobReader::edition).orElse(Edition.DEFAULT),
+                root.map("films").map(JobReader::films).orElse(Map.of()),
                 root.map("use").map(JobReader::use).orElse(Map.of()));
     }
 
@@ -212,6 +213,14 @@ public final class JobReader {
             throw new IllegalArgumentException("'" + text + "' is outside 0 to 100 %.");
         }
         return share;
+    }
+
+    private static Map<String, String> films(YamlMap map) {
+        Map<String, String> films = new TreeMap<>();
+        for (String ink : map.keys()) {
+            films.put(ink, map.text(ink).orElseThrow());
+        }
+        return films;
     }
 
     private static Map<String, PluginSettings> use(YamlMap map) {

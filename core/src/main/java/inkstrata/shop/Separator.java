@@ -4,6 +4,7 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
 import inkstrata.colour.NearColours;
 import inkstrata.colour.Rgb;
+import inkstrata.film.Film;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.plan.Ink;
@@ -85,6 +86,20 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         for (Inspector inspector : plugins.inspectors()) {
             steps.accept(inspector.id() + " at work");
             findings.addAll(inspector.inspect(separation, job));
+        }
+        return List.copyOf(findings);
+    }
+
+    /**
+     * What every inspector found when it compared films with what was planned, in running order.
+     *
+     * @param films for each pull, by position, its film; empty where there is none
+     */
+    public List<Finding> compare(Separation planned, List<Optional<Film>> films, Job job) {
+        List<Finding> findings = new ArrayList<>();
+        for (Inspector inspector : plugins.inspectors()) {
+            steps.accept(inspector.id() + " at work");
+            findings.addAll(inspector.compare(planned, films, job));
         }
         return List.copyOf(findings);
     }

@@ -76,6 +76,7 @@ class PluginsTest {
                 d.inks(),
                 d.order(),
                 Edition.DEFAULT,
+                Map.of(),
                 Map.of(plugin, new PluginSettings(7, Map.of(option, new Setting(value, 8)))));
     }
 

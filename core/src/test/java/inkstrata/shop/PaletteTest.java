@@ -77,6 +77,7 @@ class PaletteTest {
                 List.of(inks),
                 d.order(),
                 d.edition(),
+                Map.of(),
                 d.use());
     }
 }

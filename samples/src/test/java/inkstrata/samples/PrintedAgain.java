@@ -43,6 +43,7 @@ record PrintedAgain(byte[] svg, Films films, double pixelsPerMm, int levels, Com
             List.of(),
             AskedOrder.NONE,
             Edition.DEFAULT,
+            Map.of(),
             Map.of());
 
     /** A fifth of a pixel: the flatness of our curves, as much again for jsvg's, and its rounding to floats. */

@@ -88,6 +88,7 @@ class SameFilmsTest {
                 usual.inks(),
                 usual.order(),
                 usual.edition(),
+                Map.of(),
                 usual.use());
     }
 

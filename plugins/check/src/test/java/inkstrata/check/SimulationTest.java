@@ -186,6 +186,7 @@ class SimulationTest {
                 job.inks(),
                 job.order(),
                 job.edition(),
+                Map.of(),
                 Map.of("trap", new PluginSettings(1, settings)));
     }
 

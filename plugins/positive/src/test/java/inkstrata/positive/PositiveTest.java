@@ -75,6 +75,7 @@ class PositiveTest {
                 List.of(),
                 AskedOrder.NONE,
                 Edition.DEFAULT,
+                Map.of(),
                 Map.of("positive", new PluginSettings(8, values)));
     }
 }

@@ -36,6 +36,7 @@ final class TrapJob {
                 job.inks(),
                 job.order(),
                 job.edition(),
+                Map.of(),
                 Map.of("trap", new PluginSettings(6, settings)));
     }
 }
