@@ -1,5 +1,6 @@
 package inkstrata.check;
 
+import inkstrata.film.Film;
 import inkstrata.job.Job;
 import inkstrata.plan.Pull;
 import inkstrata.planar.Region;
@@ -8,6 +9,7 @@ import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
 import java.util.List;
+import java.util.Optional;
 
 /** Proves how far the pulls may be off from each other. */
 public final class Check implements Inspector {
@@ -30,6 +32,11 @@ public final class Check implements Inspector {
                 .map(pull -> pull.ink().name())
                 .toList();
         return new LimitFindings(limit, inks).findings();
+    }
+
+    @Override
+    public List<Finding> compare(Separation planned, List<Optional<Film>> films, Job job) {
+        return new Comparison(planned, films, job.registerMm()).findings();
     }
 
     /** All places that some pull is to ink. */

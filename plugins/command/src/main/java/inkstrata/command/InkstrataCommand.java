@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             "  inkstrata read boats.svg                what is in the drawing, and how large it is",
             "  inkstrata plan boats.svg                which inks, in which order, and why",
             "  inkstrata separate boats.svg -o films   the films themselves",
+            "  inkstrata check boats.svg films         films read back, ours or any others: what is wrong with them",
             "",
             "A job file says what the drawing can't: sheet, inks, order, trap. Where boats.yaml lies beside boats.svg it"
                     + " is used.",
@@ -35,7 +36,7 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 done, 1 done but something was found (--fail-on), 2 the drawing is at fault, 3 the command or"
                     + " job file is at fault, 4 the program is at fault."
         },
-        subcommands = {ReadVerb.class, PlanVerb.class, SeparateVerb.class, PluginsVerb.class},
+        subcommands = {ReadVerb.class, PlanVerb.class, SeparateVerb.class, CheckVerb.class, PluginsVerb.class},
         versionProvider = Version.class,
         mixinStandardHelpOptions = false)
 final class InkstrataCommand implements Runnable {
@@ -88,6 +89,6 @@ final class InkstrataCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "A verb is missing: read, plan, separate or plugins");
+        throw new ParameterException(spec.commandLine(), "A verb is missing: read, plan, separate, check or plugins");
     }
 }

@@ -37,6 +37,19 @@ final class Notices {
         return notes.stream().map(Notices::json).toList();
     }
 
+    /** With the keys of {@code plan.json}. */
+    static Map<String, Object> json(Finding finding) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("severity", lower(finding.severity()));
+        entry.put("rule", finding.rule());
+        entry.put("xMm", Json.decimal(finding.place().x(), 3));
+        entry.put("yMm", Json.decimal(finding.place().y(), 3));
+        entry.put("measured", finding.measured());
+        entry.put("limit", finding.limit());
+        entry.put("remedy", finding.remedy());
+        return entry;
+    }
+
     private static Map<String, Object> json(Note note) {
         Map<String, Object> entry = new LinkedHashMap<>();
         entry.put("severity", lower(note.severity()));

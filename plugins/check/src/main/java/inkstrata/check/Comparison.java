@@ -1,0 +1,75 @@
+package inkstrata.check;
+
+import inkstrata.film.Film;
+import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
+import inkstrata.planar.Region;
+import inkstrata.separation.Finding;
+import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Separation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Films that were read back, compared with what was planned.
+ *
+ * <p>First each film as a whole. What is wrong with all of it is said once, and mended before places are compared, so that a film that
+ * lies 0.2 mm to the right is one finding and not a thousand.
+ */
+final class Comparison {
+    private final Separation planned;
+    private final List<Optional<Film>> films;
+    private final double registerMm;
+    private final List<String> inks;
+
+    Comparison(Separation planned, List<Optional<Film>> films, double registerMm) {
+        this.planned = planned;
+        this.films = films;
+        this.registerMm = registerMm;
+        this.inks =
+                planned.plan().pulls().stream().map(pull -> pull.ink().name()).toList();
+    }
+
+    /** Films as wholes, their paint and marks, places, what is too thin, and how far the set holds. */
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        List<Region> printed = new ArrayList<>(planned.printed());
+        List<Region> drawn = planned.plan().pulls().stream()
+                .map(pull -> planned.map().dissolve(pull.prints()))
+                .toList();
+        Frame frame = planned.artwork().frame();
+        for (int pull = 0; pull < films.size(); pull++) {
+            if (films.get(pull).isEmpty()) {
+                findings.add(missing(pull, frame));
+                continue;
+            }
+            WholeFilm whole = WholeFilm.of(films.get(pull).get(), pull, planned.printed(), drawn, frame, inks);
+            whole.finding().ifPresent(findings::add);
+            if (!whole.picture().isEmpty()) {
+                printed.set(whole.pull(), whole.picture());
+            }
+        }
+        List<Film> there = films.stream().flatMap(Optional::stream).toList();
+        findings.addAll(PaintFaults.of(there));
+        findings.addAll(MarkFaults.of(there));
+        findings.addAll(new Appearance(planned, printed, registerMm).findings());
+        for (int pull = 0; pull < films.size(); pull++) {
+            findings.addAll(ThinParts.of(printed.get(pull), inks.get(pull)));
+        }
+        RegisterLimit limit = RegisterLimit.of(printed, Check.picture(planned), frame, registerMm);
+        findings.addAll(new LimitFindings(limit, inks).findings());
+        return findings;
+    }
+
+    private Finding missing(int pull, Frame frame) {
+
+        return new Finding(
+                Severity.ERROR,
+                "missing film",
+                new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2),
+                "there is no film for " + inks.get(pull),
+                "one film for each ink",
+                "Put it into the folder, or say under films in the job file which file it is.");
+    }
+}

@@ -1,0 +1,159 @@
+package inkstrata.check;
+
+import inkstrata.measure.Grid;
+import inkstrata.planar.Region;
+import inkstrata.planar.Ring;
+import inkstrata.separation.Finding;
+import inkstrata.separation.Finding.Severity;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * Lines and gaps of a film that a screen may not hold: where its outline runs back along itself closer than that.
+ *
+ * <p>Lines below 0.2 mm and gaps below 0.25 mm are asking for trouble on a mesh of 77 threads to the centimetre; a gap fills in sooner
+ * than a line breaks (common practice, no source).
+ */
+final class ThinParts {
+    static final double LINE_MM = 0.2;
+    static final double GAP_MM = 0.25;
+
+    /** Shorter ones are tips of corners (our own choice). */
+    private static final double SHORTEST_MM = 1;
+
+    /** Two stretches run back along each other if the cosine of the angle between them is below this: 26 degrees from straight back. */
+    private static final double BACK = -0.9;
+
+    /** With ink between the stretches or without. */
+    private enum Kind {
+        LINE,
+        GAP
+    }
+
+    private final Kind kind;
+    private final double width;
+    private final Cells<Stretch> cells;
+    private final List<Stretch> all = new ArrayList<>();
+
+    private ThinParts(Region picture, Kind kind, double widthMm) {
+        this.kind = kind;
+        this.width = widthMm * Grid.STEPS_PER_MM;
+        this.cells = new Cells<>(width);
+        for (Ring ring : NearOutlines.rings(picture)) {
+            for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+                Stretch edge = new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i));
+                Outlines.chop(edge, width / 2, part -> {
+                    all.add(part);
+                    cells.add(part.middle().x(), part.middle().y(), part);
+                });
+            }
+        }
+    }
+
+    /** At most one finding for lines and one for gaps, at the longest of them. */
+    static List<Finding> of(Region picture, String ink) {
+        List<Finding> findings = new ArrayList<>();
+        findings.addAll(
+                new ThinParts(picture, Kind.LINE, LINE_MM).finding(LINE_MM, "thin line", ink + " has lines thinner"));
+        findings.addAll(
+                new ThinParts(picture, Kind.GAP, GAP_MM).finding(GAP_MM, "thin gap", ink + " has gaps narrower"));
+        return findings;
+    }
+
+    private List<Finding> finding(double widthMm, String rule, String what) {
+        // Each is found from both of its sides.
+        double shortest = 2 * SHORTEST_MM * Grid.STEPS_PER_MM;
+        List<List<Stretch>> parts = parts().stream()
+                .filter(part -> length(part) >= shortest)
+                .sorted(Comparator.comparingDouble(part -> -length(part)))
+                .toList();
+        return parts.stream()
+                .limit(1)
+                .map(longest -> new Finding(
+                        Severity.NOTE,
+                        rule,
+                        longest.get(0).middle().place(),
+                        String.format(
+                                Locale.ROOT,
+                                "%s than %.2f mm: %d of them, %.1f mm long in all",
+                                what,
+                                widthMm,
+                                parts.size(),
+                                parts.stream().mapToDouble(ThinParts::length).sum() / 2 * Grid.STEP_MM),
+                        String.format(Locale.ROOT, "%.2f mm", widthMm),
+                        "Draw them wider, or take a finer mesh and a thin, sharp stencil."))
+                .toList();
+    }
+
+    private static double length(List<Stretch> part) {
+        return part.stream().mapToDouble(Stretch::length).sum();
+    }
+
+    /** Thin stretches that lie close together. */
+    private List<List<Stretch>> parts() {
+        Cells<Stretch> thin = new Cells<>(width);
+        List<Stretch> inOrder = all.stream().filter(this::isThin).toList();
+        inOrder.forEach(
+                stretch -> thin.add(stretch.middle().x(), stretch.middle().y(), stretch));
+        Set<Stretch> done = new HashSet<>();
+        List<List<Stretch>> parts = new ArrayList<>();
+        for (Stretch first : inOrder) {
+            if (done.add(first)) {
+                parts.add(connected(first, thin, done));
+            }
+        }
+        return parts;
+    }
+
+    private List<Stretch> connected(Stretch first, Cells<Stretch> thin, Set<Stretch> done) {
+        List<Stretch> part = new ArrayList<>();
+        Deque<Stretch> next = new ArrayDeque<>(List.of(first));
+        while (!next.isEmpty()) {
+            Stretch one = next.removeFirst();
+            part.add(one);
+            near(one, thin, other -> {
+                if (one.distanceTo(other) <= width && done.add(other)) {
+                    next.add(other);
+                }
+            });
+        }
+        return part;
+    }
+
+    private boolean isThin(Stretch one) {
+        boolean[] found = {false};
+        near(one, cells, other -> found[0] |= facesCloser(one, other));
+        return found[0];
+    }
+
+    private void near(Stretch one, Cells<Stretch> from, java.util.function.Consumer<Stretch> taker) {
+        Spot middle = one.middle();
+        double reach = 2 * width;
+        from.near(middle.x() - reach, middle.y() - reach, middle.x() + reach, middle.y() + reach, taker);
+    }
+
+    /** Whether another stretch runs back along this one, nearer than the width, with ink between them if lines are asked for. */
+    private boolean facesCloser(Stretch one, Stretch other) {
+        double dot =
+                (one.bx() - one.ax()) * (other.bx() - other.ax()) + (one.by() - one.ay()) * (other.by() - other.ay());
+        if (dot >= BACK * one.length() * other.length()) {
+            return false;
+        }
+        Spot middle = one.middle();
+        Spot across = other.nearest(middle);
+        double away = middle.distanceTo(across);
+        if (away >= width) {
+            return false;
+        }
+        double ink = kind == Kind.LINE ? 1 : -1;
+        // Straight across, not off the end: the way makes at most 26 degrees with the upright.
+        double upright = ink * one.side(across.x(), across.y()) / one.length();
+        return upright > -BACK * away && ink * other.side(middle.x(), middle.y()) > 0;
+    }
+}
