@@ -68,6 +68,15 @@ public record Similarity(double a, double b, double dx, double dy, boolean mirro
                 mirrored != next.mirrored);
     }
 
+    /** What undoes it. */
+    public Similarity inverse() {
+        double square = a * a + b * b;
+        double sign = mirrored ? -1 : 1;
+        Similarity turnedBack = new Similarity(a / square, -sign * b / square, 0, 0, mirrored);
+        Place origin = turnedBack.of(new Place(dx, dy));
+        return new Similarity(turnedBack.a, turnedBack.b, -origin.x(), -origin.y(), mirrored);
+    }
+
     /**
      * A region there: vertices are rounded to the grid, and outlines that rounding made cross are noded.
      *
@@ -85,7 +94,14 @@ public record Similarity(double a, double b, double dx, double dy, boolean mirro
         Region rounded = new Region(moved);
         return keepsTheGrid()
                 ? rounded
-                : CoverMap.of(rounded.bounds().orElseThrow(), List.of(rounded)).where(cover -> !cover.isEmpty());
+                : CoverMap.of(around(region), List.of(rounded)).where(cover -> !cover.isEmpty());
+    }
+
+    /** With room for rounding. */
+    private Frame around(Region region) {
+        Frame frame = of(region.bounds().orElseThrow());
+        double step = Grid.STEP_MM;
+        return new Frame(frame.x() - step, frame.y() - step, frame.width() + 2 * step, frame.height() + 2 * step);
     }
 
     private boolean keepsTheGrid() {

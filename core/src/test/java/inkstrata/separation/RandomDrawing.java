@@ -6,7 +6,9 @@ import inkstrata.artwork.Outline;
 import inkstrata.colour.Lab;
 import inkstrata.colour.Rgb;
 import inkstrata.plan.Ink;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
@@ -30,18 +32,32 @@ public final class RandomDrawing {
 
     /** The drawing of that number, always the same. */
     public static Separation of(long number, int threads) {
+        return drawing(number).withThreads(threads).knockedOut(lightFirst());
+    }
+
+    /** Likewise, printed dark to light. */
+    public static Separation darkFirst(long number) {
+        List<Ink> order = new ArrayList<>(List.of(lightFirst()));
+        Collections.reverse(order);
+        return drawing(number).withThreads(1).knockedOut(order.toArray(Ink[]::new));
+    }
+
+    private static Ink[] lightFirst() {
+        return INKS.stream()
+                .sorted(Comparator.comparingDouble(ink -> -Lab.of(ink.swatch()).lightness()))
+                .toArray(Ink[]::new);
+    }
+
+    private static FlatDrawing drawing(long number) {
         Random random = new Random(number * 7919 + 17);
-        FlatDrawing drawing = new FlatDrawing(SIDE_MM, SIDE_MM).withThreads(threads);
+        FlatDrawing drawing = new FlatDrawing(SIDE_MM, SIDE_MM);
         int shapes = 3 + random.nextInt(8);
         for (int i = 0; i < shapes; i++) {
             int colour = random.nextInt(INKS.size() + 1);
             Rgb swatch = colour == INKS.size() ? Rgb.WHITE : INKS.get(colour).swatch();
             drawing.fill(swatch, outline(random));
         }
-        Ink[] order = INKS.stream()
-                .sorted(Comparator.comparingDouble(ink -> -Lab.of(ink.swatch()).lightness()))
-                .toArray(Ink[]::new);
-        return drawing.knockedOut(order);
+        return drawing;
     }
 
     private static Outline outline(Random random) {

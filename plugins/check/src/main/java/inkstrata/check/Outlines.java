@@ -27,11 +27,13 @@ record Outlines(Cells<Exit> exits, Shore shore) {
         Shore shore = new Shore(reach);
         Crossings.of(map).forEach(shore::addCrossing);
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
-            Stretch edge = new Stretch(x0, y0, x1, y1);
             if (left == FilmMap.SHEET || right == FilmMap.SHEET) {
-                shore.add(edge);
-            } else {
-                shore.cut(edge, part -> {
+                shore.add(new Stretch(x0, y0, x1, y1));
+            }
+        });
+        map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
+            if (left != FilmMap.SHEET && right != FilmMap.SHEET) {
+                shore.cut(new Stretch(x0, y0, x1, y1), part -> {
                     addExit(part, left, right, map, reach, exits);
                     addExit(part, right, left, map, reach, exits);
                 });

@@ -63,17 +63,25 @@ final class Shore {
         return false;
     }
 
-    /** The parts of a stretch that no crossing forgives. */
+    /** The parts of a stretch that lie neither in the seam nor where a crossing forgives. */
     void cut(Stretch stretch, Consumer<Stretch> taker) {
+        List<Spot> ends = List.of(stretch.start(), stretch.end());
         List<Stretch> parts = List.of(stretch);
         List<Spot> near = new ArrayList<>();
-        around(List.of(stretch.start(), stretch.end()), crossings, reach, near::add);
+        around(ends, crossings, reach, near::add);
         for (Spot crossing : near) {
-            parts = parts.stream()
-                    .flatMap(part -> part.outside(crossing, reach).stream())
-                    .toList();
+            parts = away(parts, Stretch.between(crossing, crossing), reach);
+        }
+        for (Stretch edge : edgesAround(ends)) {
+            parts = away(parts, edge, SEAM);
         }
         parts.forEach(taker);
+    }
+
+    private static List<Stretch> away(List<Stretch> parts, Stretch other, double radius) {
+        return parts.stream()
+                .flatMap(part -> part.awayFrom(other, radius).stream())
+                .toList();
     }
 
     /** Whether sheet, or what counts as such, lies across every way between two stretches; if it says no it may still be so. */

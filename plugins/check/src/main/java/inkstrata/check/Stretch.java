@@ -82,30 +82,82 @@ record Stretch(double ax, double ay, double bx, double by) {
         return new Stretch(centre.x() - dy, centre.y() + dx, centre.x() + dy, centre.y() - dx);
     }
 
-    /** Its parts outside of a disc: none, one or two. */
-    List<Stretch> outside(Spot centre, double radius) {
+    /** Its parts that are farther than that from a stretch: none, one or two, since what is near to it is convex. */
+    List<Stretch> awayFrom(Stretch other, double radius) {
         double length = length();
-        Spot foot = nearest(centre);
-        double away = foot.distanceTo(centre);
-        if (away >= radius) {
+        if (distanceTo(other) >= radius) {
             return List.of(this);
         }
-        if (length == 0) {
-            return List.of();
-        }
-        double dx = (bx - ax) / length;
-        double dy = (by - ay) / length;
-        double along = (centre.x() - ax) * dx + (centre.y() - ay) * dy;
-        double off = side(centre.x(), centre.y()) / length;
-        double half = Math.sqrt(Math.max(0, radius * radius - off * off));
+        double[] near = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        addDisc(other.start(), radius, near);
+        addDisc(other.end(), radius, near);
+        addStrip(other, radius, near);
         List<Stretch> parts = new ArrayList<>();
-        if (along - half > 0) {
-            parts.add(new Stretch(ax, ay, ax + (along - half) * dx, ay + (along - half) * dy));
+        if (length > 0 && near[0] > 0) {
+            Spot cut = at(near[0] / length);
+            parts.add(new Stretch(ax, ay, cut.x(), cut.y()));
         }
-        if (along + half < length) {
-            parts.add(new Stretch(ax + (along + half) * dx, ay + (along + half) * dy, bx, by));
+        if (length > 0 && near[1] < length) {
+            Spot cut = at(near[1] / length);
+            parts.add(new Stretch(cut.x(), cut.y(), bx, by));
         }
         return parts;
+    }
+
+    private Spot at(double share) {
+        return new Spot(ax + share * (bx - ax), ay + share * (by - ay));
+    }
+
+    /** Widens a range along this line by what of it lies in a disc. */
+    private void addDisc(Spot centre, double radius, double[] range) {
+        double length = length();
+        if (length == 0) {
+            return;
+        }
+        double along = ((centre.x() - ax) * (bx - ax) + (centre.y() - ay) * (by - ay)) / length;
+        double off = side(centre.x(), centre.y()) / length;
+        if (Math.abs(off) < radius) {
+            double half = Math.sqrt(radius * radius - off * off);
+            range[0] = Math.min(range[0], along - half);
+            range[1] = Math.max(range[1], along + half);
+        }
+    }
+
+    /** Likewise, by what lies beside another stretch. */
+    private void addStrip(Stretch core, double radius, double[] range) {
+        double length = length();
+        double coreLength = core.length();
+        if (length == 0 || coreLength == 0) {
+            return;
+        }
+        double from = Double.NEGATIVE_INFINITY;
+        double to = Double.POSITIVE_INFINITY;
+        double along = core.along(ax, ay);
+        double alongStep = (core.along(bx, by) - along) / length;
+        double off = core.side(ax, ay) / coreLength;
+        double offStep = (core.side(bx, by) / coreLength - off) / length;
+        double[][] bounds = {{along, alongStep, 0, coreLength}, {off, offStep, -radius, radius}};
+        for (double[] bound : bounds) {
+            if (bound[1] == 0) {
+                if (bound[0] < bound[2] || bound[0] > bound[3]) {
+                    return;
+                }
+            } else {
+                double one = (bound[2] - bound[0]) / bound[1];
+                double other = (bound[3] - bound[0]) / bound[1];
+                from = Math.max(from, Math.min(one, other));
+                to = Math.min(to, Math.max(one, other));
+            }
+        }
+        if (from < to) {
+            range[0] = Math.min(range[0], from);
+            range[1] = Math.max(range[1], to);
+        }
+    }
+
+    /** How far along this a place lies, from its start. */
+    private double along(double x, double y) {
+        return ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length();
     }
 
     static Stretch between(Spot from, Spot to) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What is wrong with a film as a whole: another one's, mirrored, of another size, turned or moved.
@@ -60,7 +61,7 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
      *
      * @param pull whose film it is said to be, by position
      * @param planned what each pull is to print
-     * @param drawn the same without traps
+     * @param drawn the same without traps: another program's films may have others
      * @param frame where the picture lies
      * @param inks name of each pull's ink
      */
@@ -85,11 +86,11 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
         if (other.isPresent()) {
             return new WholeFilm(film.picture(), other.get(), Optional.of(swapped(film, pull, other.get(), own, inks)));
         }
-        Alignment alignment = new Alignment(List.of(own, drawn.get(pull)));
-        return places(film.picture(), all, own, frame).stream()
-                .map(place -> alignment.of(all, place))
-                .min(Comparator.comparingDouble(place -> alignment.residualMm(all, place)))
-                .flatMap(place -> Fit.of(all, own, place, frame))
+        List<Similarity> places = places(film.picture(), all, own, frame);
+        return Stream.of(own, drawn.get(pull))
+                .flatMap(target -> new Alignment(target).of(all, places).stream())
+                .flatMap(place -> Fit.of(all, own, place, frame).stream())
+                .min(Comparator.comparingDouble(Fit::misfitMm))
                 .filter(fit -> fit.misfitMm() < BETTER * misfit && offMm(fit.place(), own) > RIGHT_MM)
                 .map(fit -> new WholeFilm(
                         within(frame, fit.place().of(all)), pull, Optional.of(misplaced(film, fit.place(), own))))

@@ -1,0 +1,351 @@
+package inkstrata.check;
+
+import inkstrata.artwork.Area;
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.FillRule;
+import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Outline;
+import inkstrata.artwork.Source;
+import inkstrata.colour.Rgb;
+import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
+import inkstrata.measure.Place;
+import inkstrata.planar.Corners;
+import inkstrata.planar.MapSettings;
+import inkstrata.planar.PlanarMap;
+import inkstrata.planar.PlanarMapper;
+import inkstrata.planar.Region;
+import inkstrata.planar.StackSet;
+import inkstrata.separation.Separation;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Ways to spoil a set of films; each names the rule that must find it, and where. */
+enum Spoiling {
+    SHIFT("film place") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return whole(drawn, "translate(0.2 0)");
+        }
+    },
+    SHIFT_ASLANT("film place") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return whole(drawn, "translate(-0.06 0.09)");
+        }
+    },
+    SCALE("film size") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return whole(drawn, "scale(1.002)");
+        }
+    },
+    LOST_UNIT("film size") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return whole(drawn, "scale(0.26458333)");
+        }
+    },
+    TURN("turned film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return whole(drawn, "rotate(0.3 6 6)");
+        }
+    },
+    MIRROR("mirrored film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return whole(drawn, "matrix(-1 0 0 1 12 0)").filter(spoilt -> {
+                Region own = drawn.printed(spoilt.pull());
+                Region turned = inkstrata.planar.Similarity.mirror(12).of(own);
+                return Fit.misfitMm(turned, own, drawn.planned.artwork().frame()) > 0.1;
+            });
+        }
+    },
+    SWAP("swapped films") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            int other = IntStream.range(0, drawn.films.size())
+                    .filter(pull ->
+                            pull != drawn.busiest() && drawn.printed(pull).areaMm2() > 1)
+                    .findFirst()
+                    .orElse(-1);
+            if (other < 0) {
+                return Optional.empty();
+            }
+            List<Optional<WrittenFilm>> films = new ArrayList<>(drawn.films);
+            films.set(other, drawn.films.get(drawn.busiest()));
+            films.set(drawn.busiest(), drawn.films.get(other));
+            return Optional.of(new Spoilt(films, other, Optional.empty()));
+        }
+    },
+    EMPTY("empty film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            WrittenFilm film = drawn.film(drawn.busiest());
+            return drawn.with(drawn.busiest(), film.withPicture(Region.EMPTY).withMarks(List.of()), Optional.empty());
+        }
+    },
+    NO_FILE("missing film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            List<Optional<WrittenFilm>> films = new ArrayList<>(drawn.films);
+            films.set(drawn.busiest(), Optional.empty());
+            return Optional.of(new Spoilt(films, drawn.busiest(), Optional.empty()));
+        }
+    },
+    GREY("grey paint") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            WrittenFilm film = drawn.film(drawn.busiest());
+            return drawn.with(drawn.busiest(), film.withPaint("fill=\"#555555\""), Optional.empty());
+        }
+    },
+    TRANSLUCENT("grey paint") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            WrittenFilm film = drawn.film(drawn.busiest());
+            return drawn.with(
+                    drawn.busiest(), film.withPaint("fill=\"#000000\" fill-opacity=\"0.8\""), Optional.empty());
+        }
+    },
+    GREY_SPOT("grey paint") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return drawn.within(drawn.shown(drawn.busiest()), 0.4)
+                    .flatMap(place -> drawn.with(
+                            drawn.busiest(),
+                            drawn.film(drawn.busiest()).withMore(disc(place, 0.3, "#aaaaaa")),
+                            Optional.of(place)));
+        }
+    },
+    MARK_MOVED("register marks") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            WrittenFilm film = drawn.film(drawn.busiest());
+            List<Place> marks = new ArrayList<>(film.marks());
+            Place moved = marks.get(1);
+            marks.set(1, new Place(moved.x() + 0.1, moved.y()));
+            return drawn.with(drawn.busiest(), film.withMarks(marks), Optional.of(moved));
+        }
+    },
+    MARK_DROPPED("register marks") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            WrittenFilm film = drawn.film(drawn.busiest());
+            List<Place> marks = new ArrayList<>(film.marks());
+            Place dropped = marks.remove(2);
+            return drawn.with(drawn.busiest(), film.withMarks(marks), Optional.of(dropped));
+        }
+    },
+    HOLE("gap") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            Region bare = drawn.shown(drawn.busiest());
+            for (int pull = 0; pull < drawn.films.size(); pull++) {
+                bare = pull == drawn.busiest() ? bare : bare.minus(drawn.printed(pull));
+            }
+            return drawn.within(bare, 0.3)
+                    .flatMap(place -> drawn.with(
+                            drawn.busiest(),
+                            drawn.film(drawn.busiest()).withMore(disc(place, 0.2, "#ffffff")),
+                            Optional.of(place)));
+        }
+    },
+    ISLAND_LOST("missing ink") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            // Only where another film prints beneath: else it is a gap.
+            Region shown = drawn.shown(drawn.busiest());
+            Region beneath = Region.EMPTY;
+            for (int pull = 0; pull < drawn.films.size(); pull++) {
+                beneath = pull == drawn.busiest()
+                        ? beneath
+                        : beneath.union(drawn.printed(pull).intersection(shown));
+            }
+            return drawn.within(beneath, 0.15)
+                    .flatMap(place -> drawn.with(
+                            drawn.busiest(),
+                            drawn.film(drawn.busiest()).withMore(disc(place, 0.12, "#ffffff")),
+                            Optional.of(place)));
+        }
+    },
+    ISLAND_ADDED("ink on sheet") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            Region sheet = square(drawn.planned.artwork().frame()).minus(Check.picture(drawn.planned));
+            return drawn.within(sheet, 0.4)
+                    .flatMap(place -> drawn.with(
+                            drawn.busiest(),
+                            drawn.film(drawn.busiest()).withMore(disc(place, 0.3, "#000000")),
+                            Optional.of(place)));
+        }
+    },
+    PRINTS_OVER("prints over") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            int last = drawn.films.size() - 1;
+            return IntStream.range(0, last)
+                    .mapToObj(pull -> drawn.within(far(drawn.shown(pull), drawn.printed(last)), 0.3))
+                    .flatMap(Optional::stream)
+                    .findFirst()
+                    .flatMap(place -> drawn.with(
+                            last, drawn.film(last).withMore(disc(place, 0.2, "#000000")), Optional.of(place)));
+        }
+    },
+    RUNS_BENEATH("missing knockout") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return IntStream.range(1, drawn.films.size())
+                    .mapToObj(pull -> drawn.within(far(drawn.shown(pull), drawn.printed(0)), 0.3))
+                    .flatMap(Optional::stream)
+                    .findFirst()
+                    .flatMap(place ->
+                            drawn.with(0, drawn.film(0).withMore(disc(place, 0.2, "#000000")), Optional.of(place)));
+        }
+    },
+    WIDE_RIM("wide rim") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            int pull = drawn.busiest();
+            Region own = drawn.planned
+                    .map()
+                    .dissolve(drawn.planned.plan().pulls().get(pull).prints());
+            Region rest = Region.EMPTY;
+            for (int other = 0; other < drawn.films.size(); other++) {
+                rest = other == pull ? rest : rest.union(drawn.shown(other));
+            }
+            Region rim = own.grown(0.9, Corners.ROUND).intersection(rest).minus(drawn.printed(pull));
+            return drawn.within(rim, 0.1)
+                    .flatMap(place -> drawn.with(
+                            pull,
+                            drawn.film(pull).withPicture(drawn.printed(pull).union(piece(rim, place))),
+                            Optional.of(place)));
+        }
+    },
+    TRAP_LOST("register") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            for (int pull = 0; pull < drawn.films.size(); pull++) {
+                Region own = drawn.planned
+                        .map()
+                        .dissolve(drawn.planned.plan().pulls().get(pull).prints());
+                Region rim = drawn.printed(pull).minus(own);
+                Optional<Place> place = drawn.within(rim, 0.15);
+                if (place.isPresent()
+                        && piece(rim, place.get()).areaMm2()
+                                > 4 * CheckedFilms.REGISTER_MM * CheckedFilms.REGISTER_MM) {
+                    return drawn.with(
+                            pull,
+                            drawn.film(pull).withPicture(drawn.printed(pull).minus(piece(rim, place.get()))),
+                            place);
+                }
+            }
+            return Optional.empty();
+        }
+    };
+
+    /** What the finding must be called. */
+    final String rule;
+
+    Spoiling(String rule) {
+        this.rule = rule;
+    }
+
+    /** Nothing if the drawing has no place for it. */
+    abstract Optional<Spoilt> spoil(Case drawn);
+
+    /**
+     * Spoilt films.
+     *
+     * @param pull whose film it is
+     * @param place where the fault must be found, if at one place
+     */
+    record Spoilt(List<Optional<WrittenFilm>> films, int pull, Optional<Place> place) {}
+
+    /** A drawing and its films as they ought to be. */
+    record Case(Separation planned, List<Optional<WrittenFilm>> films) {
+        WrittenFilm film(int pull) {
+            return films.get(pull).orElseThrow();
+        }
+
+        Region printed(int pull) {
+            return planned.printed().get(pull);
+        }
+
+        /** What the drawing shows in that ink; each place prints one, by knockout. */
+        Region shown(int pull) {
+            return planned.map().dissolve(planned.plan().pulls().get(pull).prints());
+        }
+
+        /** The film with the largest area. */
+        int busiest() {
+            return IntStream.range(0, films.size())
+                    .boxed()
+                    .max(Comparator.comparingDouble(pull -> printed(pull).areaMm2()))
+                    .orElseThrow();
+        }
+
+        /** A place of a region that far inside it. */
+        Optional<Place> within(Region region, double millimetres) {
+            return region.shrunk(millimetres).polygons().stream()
+                    .max(Comparator.comparingDouble(
+                            polygon -> Region.of(polygon).areaMm2()))
+                    .map(polygon -> new Place(
+                            Grid.millimetres(polygon.shell().x(0)),
+                            Grid.millimetres(polygon.shell().y(0))));
+        }
+
+        Optional<Spoilt> with(int pull, WrittenFilm film, Optional<Place> place) {
+            List<Optional<WrittenFilm>> spoilt = new ArrayList<>(films);
+            spoilt.set(pull, Optional.of(film));
+            return Optional.of(new Spoilt(spoilt, pull, place));
+        }
+    }
+
+    private static Optional<Spoilt> whole(Case drawn, String transform) {
+        WrittenFilm film = drawn.film(drawn.busiest());
+        return drawn.with(drawn.busiest(), film.withTransform(transform), Optional.empty());
+    }
+
+    private static String disc(Place place, double radius, String paint) {
+        return String.format(
+                Locale.ROOT,
+                "<circle cx=\"%.4f\" cy=\"%.4f\" r=\"%.4f\" fill=\"%s\"/>",
+                place.x(),
+                place.y(),
+                radius,
+                paint);
+    }
+
+    /** The polygon that holds a place. */
+    private static Region piece(Region region, Place place) {
+        return region.polygons().stream()
+                .map(Region::of)
+                .filter(polygon -> polygon.covers(place))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Farther from another region than any rim. */
+    private static Region far(Region region, Region other) {
+        return region.minus(other.grown(1.7, Corners.ROUND));
+    }
+
+    private static Region square(Frame frame) {
+        Outline outline = Outline.rectangle(frame.x(), frame.y(), frame.width(), frame.height());
+        PlanarMap map = PlanarMapper.map(
+                new Artwork(
+                        "square",
+                        frame,
+                        List.of(FlatShape.opaque(new Area(outline, FillRule.NONZERO), Rgb.BLACK, Source.UNKNOWN)),
+                        List.of()),
+                MapSettings.DEFAULT);
+        return map.dissolve(StackSet.of(IntStream.range(0, map.stacks().size())
+                .filter(stack -> !map.stacks().get(stack).isBare())));
+    }
+}
