@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** Ways to spoil a set of films; each names the rule that must find it, and where. */
@@ -80,14 +81,14 @@ enum Spoiling {
             List<Optional<WrittenFilm>> films = new ArrayList<>(drawn.films);
             films.set(other, drawn.films.get(drawn.busiest()));
             films.set(drawn.busiest(), drawn.films.get(other));
-            return Optional.of(new Spoilt(films, other, Optional.empty()));
+            return Optional.of(new Spoilt(films, other, place -> true));
         }
     },
     EMPTY("empty film") {
         @Override
         Optional<Spoilt> spoil(Case drawn) {
             WrittenFilm film = drawn.film(drawn.busiest());
-            return drawn.with(drawn.busiest(), film.withPicture(Region.EMPTY).withMarks(List.of()), Optional.empty());
+            return drawn.with(drawn.busiest(), film.withPicture(Region.EMPTY).withMarks(List.of()), place -> true);
         }
     },
     NO_FILE("missing film") {
@@ -95,22 +96,21 @@ enum Spoiling {
         Optional<Spoilt> spoil(Case drawn) {
             List<Optional<WrittenFilm>> films = new ArrayList<>(drawn.films);
             films.set(drawn.busiest(), Optional.empty());
-            return Optional.of(new Spoilt(films, drawn.busiest(), Optional.empty()));
+            return Optional.of(new Spoilt(films, drawn.busiest(), place -> true));
         }
     },
     GREY("grey paint") {
         @Override
         Optional<Spoilt> spoil(Case drawn) {
             WrittenFilm film = drawn.film(drawn.busiest());
-            return drawn.with(drawn.busiest(), film.withPaint("fill=\"#555555\""), Optional.empty());
+            return drawn.with(drawn.busiest(), film.withPaint("fill=\"#555555\""), place -> true);
         }
     },
     TRANSLUCENT("grey paint") {
         @Override
         Optional<Spoilt> spoil(Case drawn) {
             WrittenFilm film = drawn.film(drawn.busiest());
-            return drawn.with(
-                    drawn.busiest(), film.withPaint("fill=\"#000000\" fill-opacity=\"0.8\""), Optional.empty());
+            return drawn.with(drawn.busiest(), film.withPaint("fill=\"#000000\" fill-opacity=\"0.8\""), place -> true);
         }
     },
     GREY_SPOT("grey paint") {
@@ -120,7 +120,7 @@ enum Spoiling {
                     .flatMap(place -> drawn.with(
                             drawn.busiest(),
                             drawn.film(drawn.busiest()).withMore(disc(place, 0.3, "#aaaaaa")),
-                            Optional.of(place)));
+                            near(place)));
         }
     },
     MARK_MOVED("register marks") {
@@ -130,7 +130,7 @@ enum Spoiling {
             List<Place> marks = new ArrayList<>(film.marks());
             Place moved = marks.get(1);
             marks.set(1, new Place(moved.x() + 0.1, moved.y()));
-            return drawn.with(drawn.busiest(), film.withMarks(marks), Optional.of(moved));
+            return drawn.with(drawn.busiest(), film.withMarks(marks), near(moved));
         }
     },
     MARK_DROPPED("register marks") {
@@ -139,7 +139,7 @@ enum Spoiling {
             WrittenFilm film = drawn.film(drawn.busiest());
             List<Place> marks = new ArrayList<>(film.marks());
             Place dropped = marks.remove(2);
-            return drawn.with(drawn.busiest(), film.withMarks(marks), Optional.of(dropped));
+            return drawn.with(drawn.busiest(), film.withMarks(marks), near(dropped));
         }
     },
     HOLE("gap") {
@@ -153,7 +153,7 @@ enum Spoiling {
                     .flatMap(place -> drawn.with(
                             drawn.busiest(),
                             drawn.film(drawn.busiest()).withMore(disc(place, 0.2, "#ffffff")),
-                            Optional.of(place)));
+                            near(place)));
         }
     },
     ISLAND_LOST("missing ink") {
@@ -171,7 +171,7 @@ enum Spoiling {
                     .flatMap(place -> drawn.with(
                             drawn.busiest(),
                             drawn.film(drawn.busiest()).withMore(disc(place, 0.12, "#ffffff")),
-                            Optional.of(place)));
+                            near(place)));
         }
     },
     ISLAND_ADDED("ink on sheet") {
@@ -182,7 +182,7 @@ enum Spoiling {
                     .flatMap(place -> drawn.with(
                             drawn.busiest(),
                             drawn.film(drawn.busiest()).withMore(disc(place, 0.3, "#000000")),
-                            Optional.of(place)));
+                            near(place)));
         }
     },
     PRINTS_OVER("prints over") {
@@ -193,8 +193,8 @@ enum Spoiling {
                     .mapToObj(pull -> drawn.within(far(drawn.shown(pull), drawn.printed(last)), 0.3))
                     .flatMap(Optional::stream)
                     .findFirst()
-                    .flatMap(place -> drawn.with(
-                            last, drawn.film(last).withMore(disc(place, 0.2, "#000000")), Optional.of(place)));
+                    .flatMap(place ->
+                            drawn.with(last, drawn.film(last).withMore(disc(place, 0.2, "#000000")), near(place)));
         }
     },
     RUNS_BENEATH("missing knockout") {
@@ -204,8 +204,7 @@ enum Spoiling {
                     .mapToObj(pull -> drawn.within(far(drawn.shown(pull), drawn.printed(0)), 0.3))
                     .flatMap(Optional::stream)
                     .findFirst()
-                    .flatMap(place ->
-                            drawn.with(0, drawn.film(0).withMore(disc(place, 0.2, "#000000")), Optional.of(place)));
+                    .flatMap(place -> drawn.with(0, drawn.film(0).withMore(disc(place, 0.2, "#000000")), near(place)));
         }
     },
     WIDE_RIM("wide rim") {
@@ -224,7 +223,7 @@ enum Spoiling {
                     .flatMap(place -> drawn.with(
                             pull,
                             drawn.film(pull).withPicture(drawn.printed(pull).union(piece(rim, place))),
-                            Optional.of(place)));
+                            in(piece(rim, place))));
         }
     },
     TRAP_LOST("register") {
@@ -242,7 +241,7 @@ enum Spoiling {
                     return drawn.with(
                             pull,
                             drawn.film(pull).withPicture(drawn.printed(pull).minus(piece(rim, place.get()))),
-                            place);
+                            in(piece(rim, place.get())));
                 }
             }
             return Optional.empty();
@@ -263,9 +262,20 @@ enum Spoiling {
      * Spoilt films.
      *
      * @param pull whose film it is
-     * @param place where the fault must be found, if at one place
+     * @param isThere whether a place is where the fault must be found
      */
-    record Spoilt(List<Optional<WrittenFilm>> films, int pull, Optional<Place> place) {}
+    record Spoilt(List<Optional<WrittenFilm>> films, int pull, Predicate<Place> isThere) {}
+
+    /** Faults are this near to the place that is named, in millimetres. */
+    private static final double NEAR_MM = 1;
+
+    private static Predicate<Place> near(Place fault) {
+        return place -> Math.hypot(place.x() - fault.x(), place.y() - fault.y()) < NEAR_MM;
+    }
+
+    private static Predicate<Place> in(Region fault) {
+        return fault.grown(NEAR_MM, Corners.ROUND)::covers;
+    }
 
     /** A drawing and its films as they ought to be. */
     record Case(Separation planned, List<Optional<WrittenFilm>> films) {
@@ -300,16 +310,16 @@ enum Spoiling {
                             Grid.millimetres(polygon.shell().y(0))));
         }
 
-        Optional<Spoilt> with(int pull, WrittenFilm film, Optional<Place> place) {
+        Optional<Spoilt> with(int pull, WrittenFilm film, Predicate<Place> isThere) {
             List<Optional<WrittenFilm>> spoilt = new ArrayList<>(films);
             spoilt.set(pull, Optional.of(film));
-            return Optional.of(new Spoilt(spoilt, pull, place));
+            return Optional.of(new Spoilt(spoilt, pull, isThere));
         }
     }
 
     private static Optional<Spoilt> whole(Case drawn, String transform) {
         WrittenFilm film = drawn.film(drawn.busiest());
-        return drawn.with(drawn.busiest(), film.withTransform(transform), Optional.empty());
+        return drawn.with(drawn.busiest(), film.withTransform(transform), place -> true);
     }
 
     private static String disc(Place place, double radius, String paint) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import inkstrata.check.Spoiling.Case;
 import inkstrata.check.Spoiling.Spoilt;
 import inkstrata.check.WrittenFilm.Hand;
-import inkstrata.measure.Place;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.RandomDrawing;
@@ -20,9 +19,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Films spoilt by a program: every kind of fault is found where it is, and nothing on films as planned. */
 class SpoiltFilmsTest {
-    /** Faults are this near to the place that is named, in millimetres. */
-    private static final double NEAR_MM = 1;
-
     /** What follows from a fault of a whole film, in words of its own. */
     private static final List<String> ABOUT_THE_SET = List.of("register", "register limit", "thin line", "thin gap");
 
@@ -65,15 +61,9 @@ class SpoiltFilmsTest {
                 .allMatch(finding -> ABOUT_THE_SET.contains(finding.rule()) && finding.severity() != Severity.ERROR);
         List<Finding> wrong = CheckedFilms.findings(drawn.planned(), spoilt.films(), Hand.PLAIN, folder);
         assertThat(wrong)
-                .as("%s at %s", which, spoilt.place())
+                .as(which)
                 .anyMatch(finding -> finding.rule().equals(spoiling.rule)
                         && !right.contains(finding)
-                        && spoilt.place()
-                                .map(place -> apart(place, finding.place()) < NEAR_MM)
-                                .orElse(true));
-    }
-
-    private static double apart(Place one, Place other) {
-        return Math.hypot(one.x() - other.x(), one.y() - other.y());
+                        && spoilt.isThere().test(finding.place()));
     }
 }
