@@ -2,19 +2,21 @@ package inkstrata.check;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Corners of the sheet at which inks meet that share no edge there, such as those of two overprinted shapes whose outlines cross.
+ * Corners of the sheet at which inks meet that share no edge there, such as those of two overprinted shapes whose outlines cross, or an
+ * ink and the end of another's rim. Vertices within the seam count as one: rims end there but for rounding.
  *
  * <p>However films lie, sheet's corner moves along with them by a little: near it no opening is counted.
  */
 final class Crossings {
     private final FilmMap map;
-    private final Map<Spot, List<int[]>> sidesAt = new HashMap<>();
+    private final Map<Spot, List<int[]>> sidesAt = new LinkedHashMap<>();
+    private final Cells<Spot> corners = new Cells<>(2 * Shore.SEAM);
 
     private Crossings(FilmMap map) {
         this.map = map;
@@ -25,26 +27,30 @@ final class Crossings {
         Crossings crossings = new Crossings(map);
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
             if (left == FilmMap.SHEET || right == FilmMap.SHEET) {
-                crossings.sidesAt.put(new Spot(x0, y0), new ArrayList<>());
-                crossings.sidesAt.put(new Spot(x1, y1), new ArrayList<>());
+                crossings.addCorner(new Spot(x0, y0));
+                crossings.addCorner(new Spot(x1, y1));
             }
         });
-        List<Spot> order = new ArrayList<>();
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
-            crossings.addSides(new Spot(x0, y0), left, right, order);
-            crossings.addSides(new Spot(x1, y1), left, right, order);
+            crossings.addSides(new Spot(x0, y0), left, right);
+            crossings.addSides(new Spot(x1, y1), left, right);
         });
-        return order.stream().filter(crossings::isCrossing).toList();
+        return crossings.sidesAt.keySet().stream().filter(crossings::isCrossing).toList();
     }
 
-    private void addSides(Spot vertex, int left, int right, List<Spot> order) {
-        List<int[]> sides = sidesAt.get(vertex);
-        if (sides != null) {
-            if (sides.isEmpty()) {
-                order.add(vertex);
-            }
-            sides.add(new int[] {left, right});
+    private void addCorner(Spot vertex) {
+        if (sidesAt.putIfAbsent(vertex, new ArrayList<>()) == null) {
+            corners.add(vertex.x(), vertex.y(), vertex);
         }
+    }
+
+    private void addSides(Spot vertex, int left, int right) {
+        double seam = Shore.SEAM;
+        corners.near(vertex.x() - seam, vertex.y() - seam, vertex.x() + seam, vertex.y() + seam, corner -> {
+            if (corner.distanceTo(vertex) <= seam) {
+                sidesAt.get(corner).add(new int[] {left, right});
+            }
+        });
     }
 
     private boolean isCrossing(Spot vertex) {

@@ -1,0 +1,134 @@
+package inkstrata.command;
+
+import static inkstrata.command.AtTheCounter.drawing;
+import static inkstrata.command.AtTheCounter.say;
+import static inkstrata.command.AtTheCounter.write;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+
+class CheckVerbTest {
+    @TempDir
+    private Path folder;
+
+    private Path boats;
+    private Path films;
+    private Path middle;
+
+    @BeforeEach
+    void aSetOfFilms() throws IOException {
+        boats = write(folder.resolve("boats.svg"), drawing());
+        films = folder.resolve("films");
+        say("separate", boats, "-o", films).isDone();
+        middle = films.resolve("02-red.svg");
+        assertThat(middle).isRegularFile();
+    }
+
+    @Test
+    void ourOwnFilmsAreRight() {
+        AtTheCounter check = say("check", boats, films).isDone();
+        assertThat(check.said()).isEmpty();
+        assertThat(check.out().lines()).hasSize(1);
+        assertThat(check.out()).contains("(register limit): holds to 0.40 mm (");
+    }
+
+    @Test
+    void aFilmThatWasMovedIsNamed() throws IOException {
+        spoil("<g id=\"picture\"", "<g transform=\"translate(.3 0)\" id=\"picture\"");
+        AtTheCounter check = say("check", boats, films);
+        assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(check.out())
+                .contains("error at ", "(film place): 02-red.svg lies 0.300 mm too far right and 0.000 mm too far down")
+                .endsWith("Nothing to do if pulls are closer to each other than that.\n");
+    }
+
+    @Test
+    void failOnSaysWhatIsBadEnough() {
+        assertThat(say("check", boats, films, "--fail-on", "note").code()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(say("check", boats, films, "--fail-on", "warning").code()).isEqualTo(ExitCode.DONE);
+    }
+
+    @Test
+    void aFilmThatIsMissingIsNamed() throws IOException {
+        Files.delete(middle);
+        AtTheCounter check = say("check", boats, films);
+        assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(check.out()).contains("(missing film): there is no film for red");
+    }
+
+    @Test
+    void filmsOfOtherNamesAreNamedInTheJob() throws IOException {
+        Files.move(middle, films.resolve("plate B.svg"));
+        Path job = write(folder.resolve("job.yaml"), "films: {red: plate B.svg}");
+        say("check", boats, films, "--job", job).isDone();
+        Path wrong = write(folder.resolve("wrong.yaml"), "films: {rust: plate B.svg}");
+        say("check", boats, films, "--job", wrong)
+                .failsWith(ExitCode.COMMAND_AT_FAULT, "wrong.yaml", "'rust'", "Inks are: ", "red");
+        Path gone = write(folder.resolve("gone.yaml"), "films: {red: plate C.svg}");
+        say("check", boats, films, "--job", gone).failsWith(ExitCode.COMMAND_AT_FAULT, "gone.yaml", "plate C.svg");
+    }
+
+    @Test
+    void namesMayBeWrittenInManyWaysButNotTwice() throws IOException {
+        Files.move(middle, films.resolve("RED.svg"));
+        say("check", boats, films).isDone();
+        Files.copy(films.resolve("RED.svg"), films.resolve("07 Red.svg"));
+        say("check", boats, films).failsWith(ExitCode.COMMAND_AT_FAULT, "07 Red.svg, RED.svg", "Say under films");
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsAFault() {
+        say("check", boats, folder.resolve("nowhere"))
+                .failsWith(ExitCode.COMMAND_AT_FAULT, "nowhere", "no such folder");
+    }
+
+    @Test
+    void aFilmThatIsNoSvgIsAFault() throws IOException {
+        write(middle, "black");
+        say("check", boats, films).failsWith(ExitCode.ARTWORK_AT_FAULT, "02-red.svg");
+    }
+
+    @Test
+    void findingsAsJson() throws IOException {
+        spoil("fill=\"#000000\"", "fill=\"#444444\"");
+        AtTheCounter check = say("check", boats, films, "--json");
+        assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
+        Map<String, Object> result = JSON.std.mapFrom(check.out());
+        assertThat(result.keySet()).containsExactly("films", "findings");
+        assertThat(result.get("films").toString()).contains("{ink=red, file=" + middle + "}");
+        Map<?, ?> first = (Map<?, ?>) ((List<?>) result.get("findings")).get(0);
+        assertThat(first.keySet().stream().map(Object::toString))
+                .containsExactly("severity", "rule", "xMm", "yMm", "measured", "limit", "remedy");
+        assertThat(first.get("rule")).isEqualTo("grey paint");
+    }
+
+    @Test
+    void theMapHasARingAtEachPlace() throws Exception {
+        spoil("</svg>", "<circle cx=\"90\" cy=\"60\" r=\"1\"/></svg>");
+        Path map = folder.resolve("map.svg");
+        AtTheCounter check = say("check", boats, films, "--map", map);
+        assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
+        Document drawn =
+                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(map.toFile());
+        assertThat(drawn.getElementsByTagName("circle").getLength())
+                .as("two places, each a ring on a paler one")
+                .isEqualTo(4);
+        assertThat(drawn.getDocumentElement().getTextContent()).contains("ink on sheet", "holds to");
+    }
+
+    private void spoil(String what, String with) throws IOException {
+        String text = Files.readString(middle);
+        assertThat(text).contains(what);
+        write(middle, text.replace(what, with));
+    }
+}
