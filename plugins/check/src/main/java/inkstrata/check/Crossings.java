@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Corners of the sheet at which inks meet that share no edge there, such as those of two overprinted shapes whose outlines cross, or an
@@ -53,16 +52,17 @@ final class Crossings {
         });
     }
 
+    /** Whether two films are there, each without the other, and nowhere meet along an edge. */
     private boolean isCrossing(Spot vertex) {
-        TreeMap<Integer, BitSet> beside = new TreeMap<>();
+        BitSet films = new BitSet();
         for (int[] sides : sidesAt.get(vertex)) {
-            note(sides[0], sides[1], beside);
-            note(sides[1], sides[0], beside);
+            films.or(films(sides[0]));
+            films.or(films(sides[1]));
         }
-        for (int one : beside.keySet()) {
-            for (int other : beside.tailMap(one, false).keySet()) {
-                if (!map.films(one).intersects(map.films(other))
-                        && !beside.get(one).get(other)) {
+        int[] all = films.stream().toArray();
+        for (int one : all) {
+            for (int other : all) {
+                if (one < other && cross(one, other, sidesAt.get(vertex))) {
                     return true;
                 }
             }
@@ -70,12 +70,27 @@ final class Crossings {
         return false;
     }
 
-    private static void note(int cover, int other, Map<Integer, BitSet> beside) {
-        if (cover != FilmMap.SHEET) {
-            BitSet known = beside.computeIfAbsent(cover, c -> new BitSet());
-            if (other != FilmMap.SHEET) {
-                known.set(other);
+    private boolean cross(int one, int other, List<int[]> edges) {
+        boolean isOneAlone = false;
+        boolean isOtherAlone = false;
+        for (int[] sides : edges) {
+            int left = alone(one, other, films(sides[0]));
+            int right = alone(one, other, films(sides[1]));
+            if (left * right < 0) {
+                return false;
             }
+            isOneAlone |= left > 0 || right > 0;
+            isOtherAlone |= left < 0 || right < 0;
         }
+        return isOneAlone && isOtherAlone;
+    }
+
+    /** 1 where only the one of two films is, -1 where only the other is. */
+    private static int alone(int one, int other, BitSet films) {
+        return (films.get(one) ? 1 : 0) - (films.get(other) ? 1 : 0);
+    }
+
+    private BitSet films(int number) {
+        return number == FilmMap.SHEET ? new BitSet() : map.films(number);
     }
 }
