@@ -9,10 +9,8 @@ import inkstrata.measure.Grid;
  * @param xy vertices in grid steps, x and y in turn; what is spread into lies on the side of positive cross products. A closed
  *     chain repeats its first vertex
  * @param isClosed whether it is a whole outline
- * @param before vertex from which the outline comes to the chain's start; of no account if closed
- * @param after vertex to which the outline goes on from the chain's end; of no account if closed
  */
-record BorderChain(int spread, int[] xy, boolean isClosed, int[] before, int[] after) {
+record BorderChain(int spread, int[] xy, boolean isClosed) {
     /** How many edges. */
     int edges() {
         return xy.length / 2 - 1;

@@ -8,7 +8,7 @@ import inkstrata.measure.Tolerance;
  * The places within a width of a chain of edges, on the side of positive cross products.
  *
  * <p>It is the union of a parallelogram over each edge, a sector at each vertex where the chain bends away from that side, and
- * a sector at each open end that reaches a little past where the outline goes on. Each of these turns the same way, so the sum of
+ * three quarters of a disc at each open end, all the way round to the chain itself. Each of these turns the same way, so the sum of
  * their outlines, drawn as one contour, has winding numbers above 0 inside the union and 0 outside (K. Chen and S. McMains,
  * Polygon offsetting by computing winding numbers, 2005): noding with the non-zero rule does the rest, whatever the chain
  * does. Where neighbours overlap at a vertex, the contour takes a short cut if both edges are long enough to make it safe,
@@ -30,7 +30,6 @@ final class Corridor {
     private final int[] xy;
     private final int edges;
     private final boolean isClosed;
-    private final BorderChain chain;
     private final double width;
     private final Corners corners;
     private final double facet;
@@ -45,7 +44,6 @@ final class Corridor {
     private final Ints side;
 
     private Corridor(BorderChain chain, double width, Corners corners) {
-        this.chain = chain;
         this.xy = chain.xy();
         this.edges = chain.edges();
         this.isClosed = chain.isClosed();
@@ -228,41 +226,21 @@ final class Corridor {
     }
 
     private void startCap() {
-        int x = xy[0];
-        int y = xy[1];
-        double outline = angle(0, (long) chain.before()[0] - x, (long) chain.before()[1] - y);
-        double sweep = (outline < 0 ? outline + 2 * Math.PI : outline) - Math.PI / 2;
-        for (int k = verticesPast(sweep); k > 0; k--) {
-            addTurned(0, (k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), x, y);
-        }
-        if (verticesPast(sweep) == 0) {
-            add(x + acrossX[0], y + acrossY[0]);
+        for (int k = capVertices(); k > 0; k--) {
+            addTurned(0, (k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[0], xy[1]);
         }
     }
 
     private void endCap() {
         int last = edges - 1;
-        int x = xy[2 * edges];
-        int y = xy[2 * edges + 1];
-        double sweep = Math.PI / 2 - angle(last, (long) chain.after()[0] - x, (long) chain.after()[1] - y);
-        if (verticesPast(sweep) == 0) {
-            add(x + acrossX[last], y + acrossY[last]);
-        }
-        for (int k = 1; k <= verticesPast(sweep); k++) {
-            addTurned(last, -(k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), x, y);
+        for (int k = 1; k <= capVertices(); k++) {
+            addTurned(last, -(k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[2 * edges], xy[2 * edges + 1]);
         }
     }
 
-    /** So many that the last one lies past the outline, not so near to it that the two would run into each other. */
-    private int verticesPast(double sweep) {
-        return sweep <= -facet / 2 ? 0 : (int) Math.ceil(sweep / facet + 1);
-    }
-
-    /** From the direction of an edge to another one, counter-clockwise in the plane of cross products, -pi to pi. */
-    private double angle(int edge, long toX, long toY) {
-        double cross = dx(edge) * (double) toY - dy(edge) * (double) toX;
-        double dot = dx(edge) * (double) toX + dy(edge) * (double) toY;
-        return StrictMath.atan2(cross, dot);
+    /** Three right angles, from straight across to straight along the chain's far side. */
+    private int capVertices() {
+        return (int) Math.ceil(1.5 * Math.PI / facet);
     }
 
     /** The point so many widths across from a vertex, turned around it. */

@@ -141,8 +141,7 @@ final class SpreadBorders {
             addVertex(lines.origin(at ^ 1), xy);
             at = after(at, spread);
         } while (at != first && spreadOf[at] == spread);
-        return new BorderChain(
-                spread, xy.toArray(), isClosed, vertex(lines.origin(before)), vertex(lines.origin(at ^ 1)));
+        return new BorderChain(spread, xy.toArray(), isClosed);
     }
 
     private boolean isWithin(int half, int spread) {
@@ -169,9 +168,5 @@ final class SpreadBorders {
     private void addVertex(int vertex, Ints xy) {
         xy.add(lines.x(vertex));
         xy.add(lines.y(vertex));
-    }
-
-    private int[] vertex(int vertex) {
-        return new int[] {lines.x(vertex), lines.y(vertex)};
     }
 }
