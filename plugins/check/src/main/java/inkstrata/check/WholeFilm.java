@@ -33,8 +33,10 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
     /** Another place explains a film if that much less of it is then off. */
     private static final double BETTER = 0.5;
 
-    /** A film is another's if it fits that one so much better. */
+    /** A film is another's if it fits that one so much better, and so well. */
     private static final double MUCH_BETTER = 0.25;
+
+    private static final double ANOTHERS_MM = 0.05;
 
     /** A unit taken for another: inches, centimetres, points (1/72 in), px (1/96 in; 1/90 in once), and none at all. */
     private static final double[] UNITS = {
@@ -80,9 +82,9 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
         }
         Optional<Integer> other = IntStream.range(0, planned.size())
                 .filter(i -> i != pull && !planned.get(i).isEmpty())
-                .filter(i -> Fit.misfitMm(film.picture(), planned.get(i), frame) < MUCH_BETTER * misfit)
+                .filter(i -> isMeantFor(film, planned.get(i), drawn.get(i), misfit, frame))
                 .boxed()
-                .min(Comparator.comparingDouble(i -> Fit.misfitMm(film.picture(), planned.get(i), frame)));
+                .findFirst();
         if (other.isPresent()) {
             return new WholeFilm(film.picture(), other.get(), Optional.of(swapped(film, pull, other.get(), own, inks)));
         }
@@ -95,6 +97,12 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                 .map(fit -> new WholeFilm(
                         within(frame, fit.place().of(all)), pull, Optional.of(misplaced(film, fit.place(), own))))
                 .orElse(new WholeFilm(film.picture(), pull, Optional.empty()));
+    }
+
+    private static boolean isMeantFor(Film film, Region planned, Region drawn, double misfit, Frame frame) {
+        double least =
+                Math.min(Fit.misfitMm(film.picture(), planned, frame), Fit.misfitMm(film.picture(), drawn, frame));
+        return least < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit);
     }
 
     /** How it may have been meant to lie; the first is as it does. */
