@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -198,13 +199,21 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                 "film place",
                 film,
                 own,
-                String.format(
-                        Locale.ROOT,
-                        " lies %.3f mm too far right and %.3f mm too far down",
-                        middle.x() - meant.x(),
-                        middle.y() - meant.y()),
+                " lies "
+                        + Stream.of(
+                                        off(middle.x() - meant.x(), "right", "left"),
+                                        off(middle.y() - meant.y(), "down", "up"))
+                                .flatMap(Optional::stream)
+                                .collect(Collectors.joining(" and ")),
                 "0 mm",
                 "Move all of it back.");
+    }
+
+    private static Optional<String> off(double distance, String where, String whereIfNegative) {
+        String length = String.format(Locale.ROOT, "%.3f mm too far ", Math.abs(distance));
+        return length.startsWith("0.000")
+                ? Optional.empty()
+                : Optional.of(length + (distance > 0 ? where : whereIfNegative));
     }
 
     private static Finding fault(String rule, Film film, Region own, String measured, String limit, String remedy) {

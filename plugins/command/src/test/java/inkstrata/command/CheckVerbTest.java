@@ -48,7 +48,7 @@ class CheckVerbTest {
         AtTheCounter check = say("check", boats, films);
         assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
         assertThat(check.out())
-                .contains("error at ", "(film place): 02-red.svg lies 0.300 mm too far right and 0.000 mm too far down")
+                .contains("error at ", "(film place): 02-red.svg lies 0.300 mm too far right, limit 0 mm")
                 .endsWith("Nothing to do if pulls are closer to each other than that.\n");
     }
 
