@@ -32,6 +32,7 @@ final class Corridor {
     private final boolean isClosed;
     private final double width;
     private final Corners corners;
+    private final double mitreLimit;
     private final double facet;
     /** Of each edge: its length, and the vector from it to its side of the corridor, rounded. */
     private final double[] length;
@@ -43,12 +44,13 @@ final class Corridor {
 
     private final Ints side;
 
-    private Corridor(BorderChain chain, double width, Corners corners) {
+    private Corridor(BorderChain chain, double width, Corners corners, double mitreLimit) {
         this.xy = chain.xy();
         this.edges = chain.edges();
         this.isClosed = chain.isClosed();
         this.width = width;
         this.corners = corners;
+        this.mitreLimit = mitreLimit;
         this.facet = facet(width);
         this.length = new double[edges];
         this.acrossX = new int[edges];
@@ -68,9 +70,10 @@ final class Corridor {
      * Draws the contours of a chain's corridor, in millimetres on the grid; for the non-zero rule.
      *
      * @param width in grid steps, at least 1
+     * @param mitreLimit in widths
      */
-    static void draw(BorderChain chain, double width, Corners corners, CurveSink sink) {
-        Corridor corridor = new Corridor(chain, width, corners);
+    static void draw(BorderChain chain, double width, Corners corners, double mitreLimit, CurveSink sink) {
+        Corridor corridor = new Corridor(chain, width, corners, mitreLimit);
         corridor.layOutSide();
         corridor.send(sink);
     }
@@ -210,11 +213,11 @@ final class Corridor {
     private void mitre(int one, int next, double turn, int x, int y) {
         double cos = StrictMath.cos(turn / 2);
         double sin = StrictMath.sin(turn / 2);
-        if (cos * Corners.MITRE_LIMIT >= 1) {
+        if (cos * mitreLimit >= 1) {
             addAlong(one, width * sin / cos, x, y);
             return;
         }
-        double along = width * (Corners.MITRE_LIMIT - cos) / sin;
+        double along = width * (mitreLimit - cos) / sin;
         addAlong(one, along, x, y);
         addAlong(next, -along, x, y);
     }

@@ -8,8 +8,9 @@ package inkstrata.planar;
  * @param into the stacks it grows into from the edges it shares with them; none of that area
  * @param over the stacks it may lie over where it has grown through something narrower than the width: those of {@code into}
  *     and others
+ * @param widthMm how far it grows; less than a grid step does nothing
  */
-public record Spread(int area, StackSet from, StackSet into, StackSet over) {
+public record Spread(int area, StackSet from, StackSet into, StackSet over, double widthMm) {
     public Spread {
         over = over.or(into);
     }

@@ -24,7 +24,7 @@ final class SpreadDrawing {
      * Draws all kinds and corridors.
      *
      * @param lines between the kinds
-     * @param width in grid steps
+     * @param mitreLimit in widths
      */
     static Artwork of(
             Frame frame,
@@ -32,10 +32,10 @@ final class SpreadDrawing {
             int kinds,
             List<BorderChain> chains,
             List<Contact> contacts,
-            int spreads,
-            double width,
-            Corners corners) {
-        Outline.Builder[] outlines = IntStream.range(0, kinds + spreads)
+            List<Spread> spreads,
+            Corners corners,
+            double mitreLimit) {
+        Outline.Builder[] outlines = IntStream.range(0, kinds + spreads.size())
                 .mapToObj(i -> Outline.builder())
                 .toArray(Outline.Builder[]::new);
         boolean[] done = new boolean[lines.size()];
@@ -45,10 +45,16 @@ final class SpreadDrawing {
             }
         }
         for (BorderChain chain : chains) {
-            Corridor.draw(chain, width, corners, outlines[kinds + chain.spread()]);
+            double width = spreads.get(chain.spread()).widthMm() * Grid.STEPS_PER_MM;
+            if (width >= 1) {
+                Corridor.draw(chain, width, corners, mitreLimit, outlines[kinds + chain.spread()]);
+            }
         }
         for (Contact contact : contacts) {
-            Corridor.drawAround(contact.x(), contact.y(), width, outlines[kinds + contact.spread()]);
+            double width = spreads.get(contact.spread()).widthMm() * Grid.STEPS_PER_MM;
+            if (width >= 1) {
+                Corridor.drawAround(contact.x(), contact.y(), width, outlines[kinds + contact.spread()]);
+            }
         }
         List<FlatShape> shapes = new ArrayList<>();
         for (int i = 0; i < outlines.length; i++) {

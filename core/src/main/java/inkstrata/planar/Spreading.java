@@ -1,7 +1,6 @@
 package inkstrata.planar;
 
 import inkstrata.artwork.Artwork;
-import inkstrata.measure.Grid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -43,10 +42,10 @@ public final class Spreading {
      *
      * @param areas may overlap
      * @param spreads no two of one area into the same stack
-     * @param widthMm less than a grid step does nothing
+     * @param mitreLimit where corners are mitred, how many widths a corner may reach at most, 1 or more
      */
     public static Spreading of(
-            PlanarMap map, List<StackSet> areas, List<Spread> spreads, double widthMm, Corners corners) {
+            PlanarMap map, List<StackSet> areas, List<Spread> spreads, Corners corners, double mitreLimit) {
         List<StackSet> sets = new ArrayList<>(areas);
         for (Spread spread : spreads) {
             sets.add(spread.from());
@@ -59,20 +58,12 @@ public final class Spreading {
             List<BorderChain> chains = SpreadBorders.chains(lines, kinds, spreads);
             double[] borderMm = new double[spreads.size()];
             chains.forEach(chain -> borderMm[chain.spread()] += chain.lengthMm());
-            double width = widthMm * Grid.STEPS_PER_MM;
             List<Contact> contacts = SpreadBorders.contacts(lines, kinds, spreads);
             boolean[] isAnywhere = new boolean[spreads.size()];
             chains.forEach(chain -> isAnywhere[chain.spread()] = true);
             contacts.forEach(contact -> isAnywhere[contact.spread()] = true);
-            Artwork drawing = SpreadDrawing.of(
-                    map.frame(),
-                    lines,
-                    kinds.count(),
-                    width < 1 ? List.of() : chains,
-                    width < 1 ? List.of() : contacts,
-                    spreads.size(),
-                    width,
-                    corners);
+            Artwork drawing =
+                    SpreadDrawing.of(map.frame(), lines, kinds.count(), chains, contacts, spreads, corners, mitreLimit);
             PlanarMap mapped = PlanarMapper.map(drawing, MapSettings.DEFAULT.withThreads(map.threads()));
             SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, spreads);
             EdgeTable edges = mapped.edges();

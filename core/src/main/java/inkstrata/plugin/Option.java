@@ -33,7 +33,7 @@ public record Option(String name, Kind kind, String byDefault, List<String> choi
     public record Range(double least, double most) {
         public static final Range ALL = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-        boolean holds(double value) {
+        public boolean holds(double value) {
             return value >= least && value <= most;
         }
 

@@ -34,6 +34,14 @@ final class GivingWay {
         return lighter == 0 ? side.isNearer(other, one) : lighter > 0;
     }
 
+    /** How much of the trap's width each gives: half if they are alike, then both give. */
+    static double share(PrintPlan plan, int one, int other, double alike) {
+        Ink first = plan.pulls().get(one).ink();
+        Ink second = plan.pulls().get(other).ink();
+        boolean isCentred = !first.key() && !second.key() && Math.abs(lightness(first) - lightness(second)) < alike;
+        return isCentred ? 0.5 : 1;
+    }
+
     private static double lightness(Ink ink) {
         return Lab.of(ink.swatch()).lightness();
     }

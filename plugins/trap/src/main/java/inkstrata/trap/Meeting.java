@@ -1,6 +1,7 @@
 package inkstrata.trap;
 
 import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Side;
 import inkstrata.planar.Neighbours;
 import inkstrata.planar.Spread;
 import inkstrata.planar.StackSet;
@@ -25,15 +26,16 @@ import java.util.TreeSet;
  * @param receiver the stacks of that one look, seen or beneath others, without those the giving pull runs on beneath
  * @param cover the stacks that some pull nearer to the eye covers: beneath it the rim may go on where a receiver is narrower
  *     than the trap
+ * @param widthMm how far the giving pull grows
  */
-record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet cover) {
+record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet cover, double widthMm) {
     /** Every meeting of a separation, by giving pull and then by receiving look. */
-    static List<Meeting> of(Separation separation) {
+    static List<Meeting> of(Separation separation, TrapWidths widths, double alike) {
         Map<Integer, List<Look>> byStack = Look.byStack(separation);
         NavigableMap<Look, StackSet> looks = new TreeMap<>();
         byStack.forEach((stack, there) -> there.forEach(look -> looks.merge(look, StackSet.of(stack), StackSet::or)));
         List<Meeting> meetings = new ArrayList<>();
-        neighbours(separation, byStack).forEach((giving, receiving) -> {
+        neighbours(separation, byStack, alike).forEach((giving, receiving) -> {
             StackSet shown = shownBy(giving, looks);
             StackSet cover = looks.entrySet().stream()
                     .filter(look -> separation
@@ -47,8 +49,10 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
                 StackSet receiver = received(into, receiving, byStack).minus(prints(separation.plan(), giving));
-                if (!from.isEmpty() && !receiver.isEmpty()) {
-                    meetings.add(new Meeting(giving, into, from, receiver, cover));
+                double width =
+                        widths.of(giving, into.pull()) * GivingWay.share(separation.plan(), giving, into.pull(), alike);
+                if (!from.isEmpty() && !receiver.isEmpty() && width > 0) {
+                    meetings.add(new Meeting(giving, into, from, receiver, cover, width));
                 }
             }
         });
@@ -56,12 +60,12 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
     }
 
     Spread spread() {
-        return new Spread(giving, from, receiver, cover);
+        return new Spread(giving, from, receiver, cover, widthMm);
     }
 
     /** For each pull the looks it gives way to somewhere. */
     private static SortedMap<Integer, SortedSet<Look>> neighbours(
-            Separation separation, Map<Integer, List<Look>> byStack) {
+            Separation separation, Map<Integer, List<Look>> byStack, double alike) {
         SortedMap<Integer, SortedSet<Look>> receiving = new TreeMap<>();
         for (Neighbours pair : separation.map().neighbours()) {
             Optional<Look> one = parting(byStack.get(pair.one()), pair.other(), separation.plan());
@@ -69,11 +73,15 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
             if (one.isPresent() && other.isPresent()) {
                 Look a = one.get();
                 Look b = other.get();
-                boolean gives = GivingWay.gives(
-                        separation.plan(), separation.table().sheet().side(), a.pull(), b.pull());
-                receiving
-                        .computeIfAbsent(gives ? a.pull() : b.pull(), pull -> new TreeSet<>())
-                        .add(gives ? b : a);
+                Side side = separation.table().sheet().side();
+                boolean gives = GivingWay.gives(separation.plan(), side, a.pull(), b.pull());
+                boolean both = GivingWay.share(separation.plan(), a.pull(), b.pull(), alike) < 1;
+                if (gives || both) {
+                    receiving.computeIfAbsent(a.pull(), pull -> new TreeSet<>()).add(b);
+                }
+                if (!gives || both) {
+                    receiving.computeIfAbsent(b.pull(), pull -> new TreeSet<>()).add(a);
+                }
             }
         }
         return receiving;

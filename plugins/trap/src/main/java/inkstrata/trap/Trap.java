@@ -33,26 +33,25 @@ public final class Trap implements Shaper {
     @Override
     public Separation shape(Separation separation, Job job) {
         TrapSettings settings = TrapSettings.of(this, job);
-        if (settings.widthMm() == 0) {
+        TrapWidths widths = settings.widths(separation.plan());
+        if (widths.isNothing()) {
             return separation;
         }
         List<StackSet> prints =
                 separation.plan().pulls().stream().map(Pull::prints).toList();
-        List<Meeting> meetings = Meeting.of(separation);
+        List<Meeting> meetings = Meeting.of(separation, widths, settings.alike());
         Spreading spreading = Spreading.of(
                 separation.map(),
                 prints,
                 meetings.stream().map(Meeting::spread).toList(),
-                settings.widthMm(),
-                settings.corners());
+                settings.corners(),
+                settings.mitreLimit());
         List<Region> printed = new ArrayList<>(separation.printed());
         IntStream.range(0, meetings.size())
                 .filter(spreading::isAnywhere)
                 .map(meeting -> meetings.get(meeting).giving())
                 .distinct()
                 .forEach(pull -> printed.set(pull, spreading.grown(pull)));
-        return separation
-                .withPrinted(printed)
-                .withNotes(new TrapNotes(meetings, spreading, separation).notes(settings.widthMm()));
+        return separation.withPrinted(printed).withNotes(new TrapNotes(meetings, spreading, separation).notes());
     }
 }

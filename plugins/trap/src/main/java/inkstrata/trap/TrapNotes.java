@@ -14,27 +14,37 @@ import java.util.stream.Stream;
 
 /** Says what was done: which ink grew under or over which, how wide, along what length. */
 record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separation) {
-    /** One note for each pull that gives way, in their order. */
-    List<Note> notes(double widthMm) {
-        SortedMap<Integer, SortedMap<Integer, Double>> lengths = new TreeMap<>();
+    /** One note for each pull that gives way and each width, in their order. */
+    List<Note> notes() {
+        SortedMap<Rim, SortedMap<Integer, Double>> lengths = new TreeMap<>();
         for (int m = 0; m < meetings.size(); m++) {
             if (spreading.borderMm(m) > 0) {
-                lengths.computeIfAbsent(meetings.get(m).giving(), giving -> new TreeMap<>())
+                Rim rim = new Rim(meetings.get(m).giving(), meetings.get(m).widthMm());
+                lengths.computeIfAbsent(rim, known -> new TreeMap<>())
                         .merge(meetings.get(m).into().pull(), spreading.borderMm(m), Double::sum);
             }
         }
         List<Note> notes = new ArrayList<>();
-        lengths.forEach((giving, receiving) -> notes.add(Note.info(
+        lengths.forEach((rim, receiving) -> notes.add(Note.info(
                 Source.UNKNOWN,
                 String.format(
                         Locale.ROOT,
                         "Trap: %s runs %.2f mm %s.",
-                        name(giving),
-                        widthMm,
-                        Stream.of(listed(giving, true, receiving), listed(giving, false, receiving))
+                        name(rim.giving()),
+                        rim.widthMm(),
+                        Stream.of(listed(rim.giving(), true, receiving), listed(rim.giving(), false, receiving))
                                 .filter(part -> !part.isEmpty())
                                 .collect(Collectors.joining("; "))))));
         return notes;
+    }
+
+    private record Rim(int giving, double widthMm) implements Comparable<Rim> {
+        @Override
+        public int compareTo(Rim other) {
+            return giving == other.giving
+                    ? Double.compare(widthMm, other.widthMm)
+                    : Integer.compare(giving, other.giving);
+        }
     }
 
     private String listed(int giving, boolean under, SortedMap<Integer, Double> receiving) {
