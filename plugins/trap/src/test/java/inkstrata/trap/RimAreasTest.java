@@ -10,11 +10,14 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import inkstrata.artwork.Outline;
 import inkstrata.colour.Rgb;
+import inkstrata.job.PluginSettings.Setting;
 import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
+import inkstrata.planar.Corners;
 import inkstrata.planar.Region;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,6 +103,74 @@ class RimAreasTest {
                 .fill(SAND, halfDisc())
                 .knockedOut(SAND, NIGHT);
         assertThat(gained(drawn, width, "round", 0)).isCloseTo(area, withinPercentage(PER_MILLE));
+    }
+
+    /**
+     * A light triangle with two sides of 20 and a wedge between them, in a dark field: P d and its corners, which are together a disc, or
+     * d^2 tan(t / 2) each where it turns by t and is mitred within the limit.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {20, 40, 60, 80, 100, 120, 140, 160})
+    void wedgeGrows(double degrees) {
+        double d = 0.4;
+        double base = 2 * 20 * Math.sin(Math.toRadians(degrees / 2));
+        Separation drawn = new FlatDrawing(60, 60)
+                .fill(NIGHT, rectangle(5, 5, 50, 50))
+                .fill(SAND, wedge(degrees))
+                .knockedOut(SAND, NIGHT);
+        double straight = (40 + base) * d;
+        assertThat(gained(drawn, d, "round", 0)).isCloseTo(straight + Math.PI * d * d, withinPercentage(PER_MILLE));
+        double mitred = 0;
+        for (double inner : new double[] {degrees, (180 - degrees) / 2, (180 - degrees) / 2}) {
+            double half = Math.toRadians((180 - inner) / 2);
+            double tip = d * d * Math.tan(half);
+            double over = Math.max(0, d / Math.cos(half) - Corners.MITRE_LIMIT * d);
+            mitred += tip - over * over / Math.tan(half);
+        }
+        assertThat(gained(drawn, d, "mitre", 0)).isCloseTo(straight + mitred, withinPercentage(PER_MILLE));
+    }
+
+    /** The same, dark in a light field, which grows into it: P d - d^2 cot(b / 2) for each of its angles b. */
+    @ParameterizedTest
+    @ValueSource(doubles = {20, 40, 60, 80, 100, 120, 140, 160})
+    void wedgeIsGrownInto(double degrees) {
+        double d = 0.4;
+        double base = 2 * 20 * Math.sin(Math.toRadians(degrees / 2));
+        Separation drawn = new FlatDrawing(60, 60)
+                .fill(SAND, rectangle(5, 5, 50, 50))
+                .fill(NIGHT, wedge(degrees))
+                .knockedOut(SAND, NIGHT);
+        double area = (40 + base) * d;
+        for (double inner : new double[] {degrees, (180 - degrees) / 2, (180 - degrees) / 2}) {
+            area -= d * d / Math.tan(Math.toRadians(inner / 2));
+        }
+        assertThat(gained(drawn, d, "round", 0)).isCloseTo(area, withinPercentage(PER_MILLE));
+    }
+
+    private static Outline wedge(double degrees) {
+        double half = Math.toRadians(degrees / 2);
+        double x = 20 * Math.sin(half);
+        double y = 20 * Math.cos(half);
+        return polygon(30, 15, 30 + x, 15 + y, 30 - x, 15 + y);
+    }
+
+    /** A mitre is cut off square at its limit: of a right angle's tip a triangle of (sqrt 2 - limit) d. */
+    @Test
+    void mitresEndAtTheLimit() {
+        Separation drawn = new FlatDrawing(60, 60)
+                .fill(NIGHT, rectangle(10, 10, 40, 40))
+                .fill(SAND, rectangle(20, 20, 20, 20))
+                .knockedOut(SAND, NIGHT);
+        Separation trapped = new Trap()
+                .shape(
+                        drawn,
+                        TrapJob.using(Map.of(
+                                "width", new Setting("0.4 mm", 7),
+                                "corners", new Setting("mitre", 8),
+                                "limit", new Setting("1.2", 9))));
+        double tip = (Math.sqrt(2) - 1.2) * 0.4;
+        assertThat(trapped.printed().get(0).areaMm2() - 400)
+                .isCloseTo(4 * 20 * 0.4 + 4 * (0.16 - tip * tip), withinPercentage(PER_MILLE));
     }
 
     /** A square of side 20 grows into the frame around it: 4 s d and its corners, 4 d^2, pi d^2 or 2 d^2. */
