@@ -37,9 +37,9 @@ record TrapSettings(double widthMm, String widths, double alike, Corners corners
                     "other widths for an ink or between two inks: gold 0.6 mm, sand and rust 0.2 mm; two inks count more than one"),
             Option.number(
                     "alike",
-                    "5",
+                    "0",
                     new Option.Range(0, 100),
-                    "two inks nearer in lightness (L*) than this give half the width each; 0: never"),
+                    "two inks nearer in lightness (L*) than this give half the width each, one of them in plain sight; 0: never"),
             Option.choice(
                     "corners",
                     name(Corners.ROUND),

@@ -61,13 +61,13 @@ class TrapWidthsTest {
     }
 
     @Test
-    void inksOfLikeLightnessGiveHalfEach() {
+    void inksOfLikeLightnessGiveHalfEachIfAsked() {
         Separation drawn = new FlatDrawing(60, 40)
                 .fill(RUST, rectangle(10, 10, 10, 20))
                 .fill(LEAF, rectangle(20, 10, 10, 20))
                 .knockedOut(RUST, LEAF);
-        assertGains(drawn, Map.of("width", new Setting("0.4 mm", 7)), 0.2, 0.2);
-        Map<String, Setting> never = Map.of("width", new Setting("0.4 mm", 7), "alike", new Setting("0", 8));
+        assertGains(drawn, Map.of("width", new Setting("0.4 mm", 7), "alike", new Setting("5", 8)), 0.2, 0.2);
+        Map<String, Setting> never = Map.of("width", new Setting("0.4 mm", 7));
         assertThat(gained(drawn, never, 0) + gained(drawn, never, 1)).isEqualTo(20 * 0.4, within(0.01));
         assertThat(Math.min(gained(drawn, never, 0), gained(drawn, never, 1))).isZero();
     }
