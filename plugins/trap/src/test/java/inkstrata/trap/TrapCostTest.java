@@ -2,19 +2,15 @@ package inkstrata.trap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import inkstrata.artwork.Outline;
-import inkstrata.colour.Rgb;
 import inkstrata.plan.Ink;
 import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMapper;
+import inkstrata.separation.Discs;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.Random;
 import java.util.function.LongSupplier;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -29,8 +25,8 @@ class TrapCostTest {
         double[] seconds = new double[3];
         int[] discs = {400, 1600, 6400};
         for (int i = 0; i < discs.length; i++) {
-            Ink[] inks = inks();
-            FlatDrawing drawing = drawing(discs[i], inks);
+            Ink[] inks = Discs.inks(INKS);
+            FlatDrawing drawing = Discs.drawing(discs[i], inks);
             Separation drawn = drawing.knockedOut(inks);
             MapSettings settings = MapSettings.DEFAULT.withDepth(1);
             double map = seconds(
@@ -58,35 +54,5 @@ class TrapCostTest {
             times[run] = (System.nanoTime() - before) * 1e-9;
         }
         return Arrays.stream(times).min().orElseThrow();
-    }
-
-    private static Ink[] inks() {
-        return IntStream.range(0, INKS)
-                .mapToObj(i -> new Ink(
-                        "ink " + i, new Rgb(250 - 20 * i, 240 - 19 * i, 220 - 15 * i), 0.9, Optional.empty(), false))
-                .toArray(Ink[]::new);
-    }
-
-    private static FlatDrawing drawing(int discs, Ink... inks) {
-        Random random = new Random(discs);
-        double side = Math.sqrt(discs / 3.0 * Math.PI) * 8;
-        FlatDrawing drawing = new FlatDrawing(side, side);
-        for (int i = 0; i < discs; i++) {
-            drawing.fill(
-                    inks[random.nextInt(inks.length)],
-                    circle(side * random.nextDouble(), side * random.nextDouble(), 2 + 10 * random.nextDouble()));
-        }
-        return drawing;
-    }
-
-    private static Outline circle(double x, double y, double r) {
-        double k = 0.5522847498307936 * r;
-        Outline.Builder c = Outline.builder();
-        c.moveTo(x + r, y);
-        c.cubicTo(x + r, y + k, x + k, y + r, x, y + r);
-        c.cubicTo(x - k, y + r, x - r, y + k, x - r, y);
-        c.cubicTo(x - r, y - k, x - k, y - r, x, y - r);
-        c.cubicTo(x + k, y - r, x + r, y - k, x + r, y);
-        return c.build();
     }
 }
