@@ -11,6 +11,7 @@ final class Bunch {
     private final double top;
     private final double right;
     private final double bottom;
+    private final double extent;
     private Optional<Bunch> first = Optional.empty();
     private Optional<Bunch> second = Optional.empty();
 
@@ -31,6 +32,7 @@ final class Bunch {
         top = t;
         right = r;
         bottom = b;
+        extent = Math.sqrt((r - l) * (r - l) + (b - t) * (b - t));
     }
 
     boolean isSingle() {
@@ -44,7 +46,7 @@ final class Bunch {
 
     /** How far apart two of its places can be at most. */
     double extent() {
-        return Math.hypot(right - left, bottom - top);
+        return extent;
     }
 
     /** No place of one is nearer to a place of the other; exact between single stretches. */
@@ -55,7 +57,7 @@ final class Bunch {
     double boxDistanceTo(Bunch other) {
         double dx = Math.max(0, Math.max(left - other.right, other.left - right));
         double dy = Math.max(0, Math.max(top - other.bottom, other.top - bottom));
-        return Math.hypot(dx, dy);
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     Bunch firstHalf() {

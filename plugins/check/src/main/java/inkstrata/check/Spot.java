@@ -11,7 +11,9 @@ import inkstrata.measure.Place;
  */
 record Spot(double x, double y) {
     double distanceTo(Spot other) {
-        return Math.hypot(other.x - x, other.y - y);
+        double dx = other.x - x;
+        double dy = other.y - y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     /** In millimetres. */

@@ -13,7 +13,9 @@ import java.util.List;
  */
 record Stretch(double ax, double ay, double bx, double by) {
     double length() {
-        return Math.hypot(bx - ax, by - ay);
+        double dx = bx - ax;
+        double dy = by - ay;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     Spot middle() {
@@ -60,8 +62,25 @@ record Stretch(double ax, double ay, double bx, double by) {
         return shorter(best, between(nearest(other.end()), other.end()));
     }
 
+    /** How long the shortest way is; 0 where they cross. */
     double distanceTo(Stretch other) {
-        return wayTo(other).length();
+        if (crosses(other)) {
+            return 0;
+        }
+        double one = Math.min(other.squareTo(ax, ay), other.squareTo(bx, by));
+        double two = Math.min(squareTo(other.ax, other.ay), squareTo(other.bx, other.by));
+        return Math.sqrt(Math.min(one, two));
+    }
+
+    /** The square of the distance from a place. */
+    private double squareTo(double x, double y) {
+        double dx = bx - ax;
+        double dy = by - ay;
+        double length2 = dx * dx + dy * dy;
+        double t = length2 == 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / length2));
+        double offX = ax + t * dx - x;
+        double offY = ay + t * dy - y;
+        return offX * offX + offY * offY;
     }
 
     /** Whether each has its ends strictly on both sides of the other. */
