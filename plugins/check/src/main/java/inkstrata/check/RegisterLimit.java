@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How far pulls may be off from each other before sheet shows between inks.
@@ -31,6 +32,9 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
     /** Where nothing is asked, openings are looked for from this size up, in grid steps. */
     private static final double LEAST_REACH = 0.05 * Grid.STEPS_PER_MM;
 
+    /** A trap as wide as the register ends what is looked for at once. */
+    private static final double A_LITTLE = 0.01 * Grid.STEPS_PER_MM;
+
     private static final double WIDER = 1.5;
 
     RegisterLimit {
@@ -48,12 +52,12 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
         FilmMap map = FilmMap.of(films, picture, frame);
         List<Opening> openings = gaps(map);
         double asked = askedMm * Grid.STEPS_PER_MM;
-        if (asked >= 2 * SmallestOpening.EXACT) {
-            openings.addAll(inEachCell(map, asked));
-        }
-        Optional<Opening> smallest = openings.stream().reduce(RegisterLimit::smaller);
+        double reach = Math.max(asked + A_LITTLE, LEAST_REACH);
+        List<Opening> found = inEachCell(map, reach);
+        found.stream().filter(opening -> opening.size() < asked).forEach(openings::add);
+        Optional<Opening> smallest =
+                Stream.concat(openings.stream(), found.stream()).reduce(RegisterLimit::smaller);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
-        double reach = Math.max(asked, LEAST_REACH);
         while (smallest.isEmpty() && reach < farthest) {
             reach = Math.min(farthest, reach * WIDER);
             smallest = inAll(map, reach);
