@@ -18,8 +18,9 @@ import java.util.stream.Stream;
  * covers them all. Such places are an {@link Opening}; the limit is the size of the smallest. {@code docs/limit.md} gives the argument.
  *
  * @param asked the offset that films should hold to, in millimetres
- * @param reach up to this size openings were looked for, and so near to {@link Crossings} none count, likewise
- * @param openings smaller than that: of each small part of the sheet the smallest; in the order of rows
+ * @param reach up to this size, in millimetres, openings were looked for, and so near to {@link Crossings} none count
+ * @param openings smaller than what is asked, by more than the search is exact to: of each small part of the sheet the smallest; in the
+ *     order of rows
  * @param smallest the smallest of all, which may be larger than asked; none up to {@link #FARTHEST_MM}
  */
 record RegisterLimit(double asked, double reach, List<Opening> openings, Optional<Opening> smallest) {
@@ -54,7 +55,9 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
         double asked = askedMm * Grid.STEPS_PER_MM;
         double reach = Math.max(asked + A_LITTLE, LEAST_REACH);
         List<Opening> found = inEachCell(map, reach);
-        found.stream().filter(opening -> opening.size() < asked).forEach(openings::add);
+        found.stream()
+                .filter(opening -> opening.size() < asked - SmallestOpening.EXACT)
+                .forEach(openings::add);
         Optional<Opening> smallest =
                 Stream.concat(openings.stream(), found.stream()).reduce(RegisterLimit::smaller);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;

@@ -53,6 +53,19 @@ class RegisterLimitTest {
         assertThat(limit.openings().isEmpty()).isEqualTo(asked < 0.5);
     }
 
+    /** Rims of arcs are facets, some of which lie a micrometre inside the width: a trap as wide as the register holds. */
+    @Test
+    void aRoundTrapAsWideAsTheRegisterHolds() {
+        Separation drawn = new FlatDrawing(20, 20)
+                .fill(SAND, rectangle(2, 2, 16, 16))
+                .fill(NIGHT, disc(8, 9, 3.7))
+                .fill(RUST, disc(12, 11, 2.9))
+                .knockedOut(SAND, RUST, NIGHT);
+        RegisterLimit limit = limit(SimulationTest.trapped(drawn), 0.4);
+        assertThat(limit.openings()).isEmpty();
+        assertThat(limit.limitMm()).isEqualTo(0.4, within(CLOSE));
+    }
+
     /** One overlap ends at another: nothing opens before the overlaps do. */
     @Test
     void threeInksInATHoldToTheWidth() {
