@@ -16,6 +16,7 @@ import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The picture's frame, and what of a region lies within it.
@@ -32,9 +33,8 @@ record Window(Frame frame, Region region) {
                 List.of(FlatShape.opaque(new Area(outline, FillRule.NONZERO), Rgb.BLACK, Source.UNKNOWN)),
                 List.of());
         PlanarMap map = PlanarMapper.map(artwork, MapSettings.DEFAULT);
-        StackSet all =
-                StackSet.of(java.util.stream.IntStream.range(0, map.stacks().size())
-                        .filter(stack -> !map.stacks().get(stack).isBare()));
+        StackSet all = StackSet.of(IntStream.range(0, map.stacks().size())
+                .filter(stack -> !map.stacks().get(stack).isBare()));
         return new Window(frame, map.dissolve(all));
     }
 

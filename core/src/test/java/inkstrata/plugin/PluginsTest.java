@@ -4,10 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import inkstrata.job.Edition;
 import inkstrata.job.Job;
+import inkstrata.job.JobExample;
 import inkstrata.job.JobException;
-import inkstrata.job.PluginSettings;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.plan.PlanningTable;
 import inkstrata.plan.PrintPlan;
@@ -62,22 +61,7 @@ class PluginsTest {
     }
 
     private static Job job(String plugin, String option, String value) {
-        Job d = Job.DEFAULT;
-        return new Job(
-                "job.yaml",
-                d.title(),
-                d.sheet(),
-                d.sheetColour(),
-                d.side(),
-                d.artworkWidthMm(),
-                d.artworkPlace(),
-                d.registerMm(),
-                d.merge(),
-                d.inks(),
-                d.order(),
-                Edition.DEFAULT,
-                Map.of(),
-                Map.of(plugin, new PluginSettings(7, Map.of(option, new Setting(value, 8)))));
+        return JobExample.using(Job.DEFAULT_REGISTER_MM, plugin, Map.of(option, new Setting(value, 8)));
     }
 
     private record Named(String id, int rank) implements Planner {

@@ -3,6 +3,7 @@ package inkstrata.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import inkstrata.artwork.Artwork;
+import inkstrata.house.Stopwatch;
 import inkstrata.job.Job;
 import inkstrata.job.JobReader;
 import inkstrata.planar.MapSettings;
@@ -13,10 +14,8 @@ import inkstrata.plugin.Shaper;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.LongSupplier;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -34,14 +33,16 @@ class PosterCostTest {
                         all.planners(), List.of(new NoTrap(all.shapers().get(0))), List.of(), all.writers()))
                 .separate(Press.read(poster), job);
         Artwork placed = drawn.artwork();
-        double map = seconds(() -> PlanarMapper.map(placed, MapSettings.DEFAULT.withDepth(MapSettings.ALL))
-                .stacks()
-                .size());
+        double map = Stopwatch.least(
+                RUNS,
+                () -> PlanarMapper.map(placed, MapSettings.DEFAULT.withDepth(MapSettings.ALL))
+                        .stacks()
+                        .size());
         Separation trapped = all.shapers().get(0).shape(drawn, job);
-        double trap =
-                seconds(() -> all.shapers().get(0).shape(drawn, job).printed().size());
-        double check =
-                seconds(() -> all.inspectors().get(0).inspect(trapped, job).size());
+        double trap = Stopwatch.least(
+                RUNS, () -> all.shapers().get(0).shape(drawn, job).printed().size());
+        double check = Stopwatch.least(
+                RUNS, () -> all.inspectors().get(0).inspect(trapped, job).size());
         System.out.printf(
                 Locale.ROOT,
                 "poster: map %.3f s, trap %.3f s, check %.3f s, ratio %.2f%n",
@@ -75,17 +76,5 @@ class PosterCostTest {
         public Separation shape(Separation separation, Job job) {
             return separation;
         }
-    }
-
-    private static double seconds(LongSupplier work) {
-        double[] times = new double[RUNS];
-        for (int run = 0; run < RUNS; run++) {
-            long before = System.nanoTime();
-            if (work.getAsLong() == 0) {
-                throw new IllegalStateException("nothing was done");
-            }
-            times[run] = (System.nanoTime() - before) * 1e-9;
-        }
-        return Arrays.stream(times).min().orElseThrow();
     }
 }

@@ -2,22 +2,16 @@ package inkstrata.samples;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
-import inkstrata.colour.Rgb;
-import inkstrata.job.AskedOrder;
-import inkstrata.job.Edition;
 import inkstrata.job.Job;
+import inkstrata.job.JobReader;
 import inkstrata.measure.Place;
 import inkstrata.measure.Size;
-import inkstrata.plan.Side;
 import inkstrata.separation.FilmStack;
 import inkstrata.separation.FilmStack.Comparison;
 import inkstrata.separation.FilmStack.Difference;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Films laid over each other by another program, beside the same program's picture of the drawing.
@@ -30,21 +24,7 @@ import java.util.OptionalDouble;
  */
 record PrintedAgain(byte[] svg, Films films, double pixelsPerMm, int levels, Comparison comparison) {
     /** No two colours are joined, so that the print has exactly the drawing's. */
-    private static final Job JOB = new Job(
-            "",
-            "",
-            Optional.empty(),
-            Rgb.WHITE,
-            Side.FRONT,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Job.DEFAULT_REGISTER_MM,
-            0,
-            List.of(),
-            AskedOrder.NONE,
-            Edition.DEFAULT,
-            Map.of(),
-            Map.of());
+    private static final Job JOB = JobReader.read("", "merge: 0");
 
     /** A fifth of a pixel: the flatness of our curves, as much again for jsvg's, and its rounding to floats. */
     private static final double NEAR_MM = 0.03;

@@ -6,18 +6,17 @@ import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
 import inkstrata.job.JobReader;
 import inkstrata.measure.Grid;
-import inkstrata.measure.Place;
-import inkstrata.measure.Size;
 import inkstrata.planar.Region;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -74,22 +73,13 @@ class SameFilmsTest {
     }
 
     private static Job at(double x, double y) {
-        Job usual = Job.DEFAULT;
-        return new Job(
-                usual.file(),
-                usual.title(),
-                Optional.of(new Size(400, 400)),
-                usual.sheetColour(),
-                usual.side(),
-                usual.artworkWidthMm(),
-                Optional.of(new Place(x, y)),
-                usual.registerMm(),
-                usual.merge(),
-                usual.inks(),
-                usual.order(),
-                usual.edition(),
-                Map.of(),
-                usual.use());
+        return JobReader.read(
+                "",
+                String.format(
+                        Locale.ROOT,
+                        "sheet: {size: 400 x 400 mm}\nartwork: {place: {x: %s mm, y: %s mm}}",
+                        BigDecimal.valueOf(x).toPlainString(),
+                        BigDecimal.valueOf(y).toPlainString()));
     }
 
     private static void print(Sample sample, Path folder, String... options) throws Exception {

@@ -3,7 +3,6 @@ package inkstrata.check;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import inkstrata.plan.Ink;
-import inkstrata.plan.Pull;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
 import inkstrata.separation.Finding;
@@ -53,9 +52,10 @@ final class Appearance {
     private List<Finding> findings(int film) {
         List<Finding> findings = new ArrayList<>();
         Region own = planned.map().dissolve(planned.plan().pulls().get(film).prints());
+        NearOutlines outlines = new NearOutlines(List.of(own), Math.max(farthestRim(), Grid.STEPS_PER_MM));
         for (int shown = 0; shown < films.size(); shown++) {
             for (Region piece : largest(laid.extra(film, OptionalInt.of(shown)))) {
-                findings.add(extra(film, shown, piece, own));
+                findings.add(extra(film, shown, piece, outlines));
             }
             for (Region piece : largest(laid.missing(film, OptionalInt.of(shown)))) {
                 if (film == shown || isIn(own, piece)) {
@@ -95,7 +95,7 @@ final class Appearance {
                 "Let it run on: then no edge has to meet another there.");
     }
 
-    private Finding extra(int film, int shown, Region piece, Region own) {
+    private Finding extra(int film, int shown, Region piece, NearOutlines own) {
         double width = reachMm(piece, own);
         if (width < RIM_IN_REGISTERS * registerMm) {
             return finding(
@@ -168,22 +168,22 @@ final class Appearance {
     }
 
     /** How far the piece's farthest corner is from the pull's own area; the most a rim may have if it is farther. */
-    private double reachMm(Region piece, Region own) {
-        double most = RIM_IN_REGISTERS * registerMm * Grid.STEPS_PER_MM;
-        if (most <= 0) {
-            return 0;
-        }
-        NearOutlines outlines = new NearOutlines(List.of(own), Math.max(most, Grid.STEPS_PER_MM));
+    private double reachMm(Region piece, NearOutlines own) {
         double farthest = 0;
         for (Ring ring : NearOutlines.rings(piece)) {
             for (int i = 0; i < ring.size(); i++) {
                 Spot spot = new Spot(ring.x(i), ring.y(i));
-                farthest = Math.max(
-                        farthest,
-                        outlines.nearest(spot, most).map(spot::distanceTo).orElse(most));
+                double away =
+                        own.nearest(spot, farthestRim()).map(spot::distanceTo).orElse(farthestRim());
+                farthest = Math.max(farthest, away);
             }
         }
         return farthest * Grid.STEP_MM;
+    }
+
+    /** In grid steps. */
+    private double farthestRim() {
+        return RIM_IN_REGISTERS * registerMm * Grid.STEPS_PER_MM;
     }
 
     private Ink ink(int pull) {
@@ -191,7 +191,6 @@ final class Appearance {
     }
 
     private String name(int pull) {
-        Pull named = planned.plan().pulls().get(pull);
-        return named.ink().name();
+        return ink(pull).name();
     }
 }

@@ -63,7 +63,6 @@ final class Comparison {
     }
 
     private Finding missing(int pull, Frame frame) {
-
         return new Finding(
                 Severity.ERROR,
                 "missing film",

@@ -1,6 +1,7 @@
 package inkstrata.check;
 
 import java.util.BitSet;
+import java.util.function.Consumer;
 
 /**
  * The outlines that matter to an opening: where films begin, and the shore, where the picture ends.
@@ -58,7 +59,7 @@ record Outlines(Cells<Exit> exits, Shore shore) {
         return !more.isEmpty() || beyond.isEmpty();
     }
 
-    static void chop(Stretch edge, double longest, java.util.function.Consumer<Stretch> taker) {
+    static void chop(Stretch edge, double longest, Consumer<Stretch> taker) {
         int parts = (int) Math.max(1, Math.ceil(edge.length() / longest));
         double dx = (edge.bx() - edge.ax()) / parts;
         double dy = (edge.by() - edge.ay()) / parts;

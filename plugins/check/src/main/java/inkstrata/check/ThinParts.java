@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * Lines and gaps of a film that a screen may not hold: where its outline runs back along itself closer than that.
@@ -132,7 +133,7 @@ final class ThinParts {
         return found[0];
     }
 
-    private void near(Stretch one, Cells<Stretch> from, java.util.function.Consumer<Stretch> taker) {
+    private void near(Stretch one, Cells<Stretch> from, Consumer<Stretch> taker) {
         Spot middle = one.middle();
         double reach = 2 * width;
         from.near(middle.x() - reach, middle.y() - reach, middle.x() + reach, middle.y() + reach, taker);

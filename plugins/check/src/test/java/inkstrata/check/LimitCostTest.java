@@ -2,15 +2,14 @@ package inkstrata.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.house.Stopwatch;
 import inkstrata.plan.Ink;
 import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.separation.Discs;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.function.LongSupplier;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -29,10 +28,12 @@ class LimitCostTest {
             FlatDrawing drawing = Discs.drawing(discs[i], inks);
             Separation trapped = SimulationTest.trapped(drawing.knockedOut(inks));
             MapSettings settings = MapSettings.DEFAULT.withDepth(1);
-            double map = seconds(
+            double map = Stopwatch.least(
+                    RUNS,
                     () -> PlanarMapper.map(drawing.artwork(), settings).stacks().size());
             Simulation simulation = new Simulation(discs[i] + " discs", trapped, 0.4);
-            seconds[i] = seconds(() -> 1 + simulation.limit().openings().size());
+            seconds[i] = Stopwatch.least(
+                    RUNS, () -> 1 + simulation.limit().openings().size());
             System.out.printf(
                     Locale.ROOT,
                     "%d discs: map %.3f s, limit %.3f s, ratio %.2f, openings %d%n",
@@ -45,15 +46,5 @@ class LimitCostTest {
         double exponent = Math.log(seconds[2] / seconds[0]) / Math.log(discs[2] / (double) discs[0]);
         System.out.printf(Locale.ROOT, "exponent %.2f%n", exponent);
         assertThat(exponent).isLessThan(1.15);
-    }
-
-    private static double seconds(LongSupplier work) {
-        double[] times = new double[RUNS];
-        for (int run = 0; run < RUNS; run++) {
-            long before = System.nanoTime();
-            assertThat(work.getAsLong()).isPositive();
-            times[run] = (System.nanoTime() - before) * 1e-9;
-        }
-        return Arrays.stream(times).min().orElseThrow();
     }
 }

@@ -2,8 +2,7 @@ package inkstrata.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import inkstrata.job.Job;
-import inkstrata.job.PluginSettings;
+import inkstrata.job.JobExample;
 import inkstrata.planar.Neighbours;
 import inkstrata.separation.RandomDrawing;
 import inkstrata.separation.Separation;
@@ -73,26 +72,6 @@ class SimulationTest {
     }
 
     static Separation trapped(Separation drawn) {
-        Map<String, PluginSettings.Setting> width = Map.of("width", new PluginSettings.Setting(REGISTER_MM + " mm", 1));
-        return new Trap().shape(drawn, jobWith(width));
-    }
-
-    private static Job jobWith(Map<String, PluginSettings.Setting> settings) {
-        Job job = Job.DEFAULT;
-        return new Job(
-                "job.yaml",
-                job.title(),
-                job.sheet(),
-                job.sheetColour(),
-                job.side(),
-                job.artworkWidthMm(),
-                job.artworkPlace(),
-                REGISTER_MM,
-                job.merge(),
-                job.inks(),
-                job.order(),
-                job.edition(),
-                Map.of(),
-                Map.of("trap", new PluginSettings(1, settings)));
+        return new Trap().shape(drawn, JobExample.using(REGISTER_MM, "trap", Map.of()));
     }
 }

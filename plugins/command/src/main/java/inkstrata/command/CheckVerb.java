@@ -5,7 +5,6 @@ import inkstrata.film.Film;
 import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
 import inkstrata.separation.Finding;
-import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
@@ -60,13 +59,8 @@ final class CheckVerb implements Callable<Integer> {
             description = "Draw what was found onto the drawing, into this file.")
     private Path map;
 
-    @Option(
-            names = "--fail-on",
-            paramLabel = "SEVERITY",
-            defaultValue = "error",
-            description = "End with exit code 1 where something as bad as this was found: note, warning or error (the"
-                    + " default).")
-    private Severity failOn;
+    @Mixin
+    private FailOn failOn;
 
     @Override
     public Integer call() throws IOException {
@@ -96,9 +90,7 @@ final class CheckVerb implements Callable<Integer> {
             } else {
                 findings.forEach(finding -> out.println(Notices.line(finding)));
             }
-            boolean failed =
-                    findings.stream().anyMatch(finding -> finding.severity().compareTo(failOn) >= 0);
-            return failed ? ExitCode.FINDINGS : ExitCode.DONE;
+            return failOn.exitCode(findings);
         }
     }
 

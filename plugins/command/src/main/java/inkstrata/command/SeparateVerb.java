@@ -3,7 +3,6 @@ package inkstrata.command;
 import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
 import inkstrata.separation.Finding;
-import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
@@ -49,13 +48,8 @@ final class SeparateVerb implements Callable<Integer> {
             description = "The folder that is to hold the films.")
     private Path folder;
 
-    @Option(
-            names = "--fail-on",
-            paramLabel = "SEVERITY",
-            defaultValue = "error",
-            description = "End with exit code 1 where something as bad as this was found: note, warning or error (the"
-                    + " default).")
-    private Severity failOn;
+    @Mixin
+    private FailOn failOn;
 
     @Override
     public Integer call() throws IOException {
@@ -83,9 +77,7 @@ final class SeparateVerb implements Callable<Integer> {
                 findings.forEach(finding -> out.println(Notices.line(finding)));
                 films.names().forEach(name -> out.println(folder.resolve(name)));
             }
-            boolean failed =
-                    findings.stream().anyMatch(finding -> finding.severity().compareTo(failOn) >= 0);
-            return failed ? ExitCode.FINDINGS : ExitCode.DONE;
+            return failOn.exitCode(findings);
         }
     }
 }

@@ -2,15 +2,14 @@ package inkstrata.trap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.house.Stopwatch;
 import inkstrata.plan.Ink;
 import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.separation.Discs;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.function.LongSupplier;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -29,10 +28,15 @@ class TrapCostTest {
             FlatDrawing drawing = Discs.drawing(discs[i], inks);
             Separation drawn = drawing.knockedOut(inks);
             MapSettings settings = MapSettings.DEFAULT.withDepth(1);
-            double map = seconds(
+            double map = Stopwatch.least(
+                    RUNS,
                     () -> PlanarMapper.map(drawing.artwork(), settings).stacks().size());
-            seconds[i] = seconds(() ->
-                    new Trap().shape(drawn, TrapJob.with(0.4, "round")).notes().size());
+            seconds[i] = Stopwatch.least(
+                    RUNS,
+                    () -> new Trap()
+                            .shape(drawn, TrapJob.with(0.4, "round"))
+                            .notes()
+                            .size());
             System.out.printf(
                     Locale.ROOT,
                     "%d discs: map %.3f s, trap %.3f s, ratio %.2f%n",
@@ -44,15 +48,5 @@ class TrapCostTest {
         double exponent = Math.log(seconds[2] / seconds[0]) / Math.log(discs[2] / (double) discs[0]);
         System.out.printf(Locale.ROOT, "exponent %.2f%n", exponent);
         assertThat(exponent).isLessThan(1.15);
-    }
-
-    private static double seconds(LongSupplier work) {
-        double[] times = new double[RUNS];
-        for (int run = 0; run < RUNS; run++) {
-            long before = System.nanoTime();
-            assertThat(work.getAsLong()).isPositive();
-            times[run] = (System.nanoTime() - before) * 1e-9;
-        }
-        return Arrays.stream(times).min().orElseThrow();
     }
 }

@@ -1,7 +1,7 @@
 package inkstrata.trap;
 
 import inkstrata.job.Job;
-import inkstrata.job.PluginSettings;
+import inkstrata.job.JobExample;
 import inkstrata.job.PluginSettings.Setting;
 import java.util.Locale;
 import java.util.Map;
@@ -17,26 +17,10 @@ final class TrapJob {
     }
 
     static Job using(Map<String, Setting> settings) {
-        Job job = Job.DEFAULT;
-        return withRegister(job.registerMm(), settings);
+        return withRegister(Job.DEFAULT_REGISTER_MM, settings);
     }
 
     static Job withRegister(double registerMm, Map<String, Setting> settings) {
-        Job job = Job.DEFAULT;
-        return new Job(
-                "job.yaml",
-                job.title(),
-                job.sheet(),
-                job.sheetColour(),
-                job.side(),
-                job.artworkWidthMm(),
-                job.artworkPlace(),
-                registerMm,
-                job.merge(),
-                job.inks(),
-                job.order(),
-                job.edition(),
-                Map.of(),
-                Map.of("trap", new PluginSettings(6, settings)));
+        return JobExample.using(registerMm, "trap", settings);
     }
 }

@@ -1,0 +1,32 @@
+package inkstrata.job;
+
+import inkstrata.job.PluginSettings.Setting;
+import java.util.Map;
+
+/** Jobs that say something to one plug-in, for tests. */
+public final class JobExample {
+    /** Line of the plug-in's id in the job file. */
+    private static final int LINE = 6;
+
+    private JobExample() {}
+
+    /** From a file called job.yaml; all else is as usual. */
+    public static Job using(double registerMm, String plugin, Map<String, Setting> settings) {
+        Job usual = Job.DEFAULT;
+        return new Job(
+                "job.yaml",
+                usual.title(),
+                usual.sheet(),
+                usual.sheetColour(),
+                usual.side(),
+                usual.artworkWidthMm(),
+                usual.artworkPlace(),
+                registerMm,
+                usual.merge(),
+                usual.inks(),
+                usual.order(),
+                usual.edition(),
+                usual.films(),
+                Map.of(plugin, new PluginSettings(LINE, settings)));
+    }
+}
