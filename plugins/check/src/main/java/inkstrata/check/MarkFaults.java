@@ -41,9 +41,12 @@ final class MarkFaults {
         this.marks = films.stream().map(film -> marks(film.around())).toList();
     }
 
-    /** By place, then by film; none for a single film. */
+    /** By place, then by film; none for a single film. A film with nothing on it is not asked. */
     static List<Finding> of(List<Film> films) {
-        return films.size() < 2 ? List.of() : new MarkFaults(films).findings();
+        List<Film> some = films.stream()
+                .filter(film -> !film.picture().isEmpty() || !film.around().isEmpty())
+                .toList();
+        return some.size() < 2 ? List.of() : new MarkFaults(some).findings();
     }
 
     private static List<Place> marks(Region around) {

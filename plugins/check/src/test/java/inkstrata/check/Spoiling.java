@@ -19,9 +19,11 @@ import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -250,6 +252,10 @@ enum Spoiling {
             return Optional.empty();
         }
     };
+
+    /** Films that lie wrong as wholes: once that is said, nothing else is an error. */
+    static final Set<Spoiling> WHOLE =
+            EnumSet.of(SHIFT, SHIFT_ASLANT, SCALE, LOST_UNIT, TURN, MIRROR, SWAP, EMPTY, NO_FILE);
 
     /** What the finding must be called. */
     final String rule;

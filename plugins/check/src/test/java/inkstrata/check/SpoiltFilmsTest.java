@@ -65,5 +65,15 @@ class SpoiltFilmsTest {
                 .anyMatch(finding -> finding.rule().equals(spoiling.rule)
                         && !right.contains(finding)
                         && spoilt.isThere().test(finding.place()));
+        if (Spoiling.WHOLE.contains(spoiling)) {
+            String ink = drawn.planned().plan().pulls().get(spoilt.pull()).ink().name();
+            assertThat(wrong.stream().filter(finding -> finding.rule().equals(spoiling.rule)))
+                    .as("%s: the film is named", which)
+                    .anyMatch(finding -> finding.measured().contains("film" + spoilt.pull() + ".svg")
+                            || finding.measured().contains(ink));
+            assertThat(wrong.stream().filter(finding -> finding.severity() == Severity.ERROR))
+                    .as("%s: nothing else is an error", which)
+                    .allMatch(finding -> finding.rule().equals(spoiling.rule));
+        }
     }
 }
