@@ -6,7 +6,7 @@ import java.util.Map;
 /** Jobs that say something to one plug-in, for tests. */
 public final class JobExample {
     /** Line of the plug-in's id in the job file. */
-    private static final int LINE = 6;
+    private static final int LINE = 7;
 
     private JobExample() {}
 
