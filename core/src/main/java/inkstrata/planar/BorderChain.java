@@ -9,8 +9,16 @@ import inkstrata.measure.Grid;
  * @param xy vertices in grid steps, x and y in turn; what is spread into lies on the side of positive cross products. A closed
  *     chain repeats its first vertex
  * @param isClosed whether it is a whole outline
+ * @param width how far it spreads from there, in grid steps
+ * @param startsRound whether it spreads around its first vertex too; of no interest if it is closed
+ * @param endsRound whether it spreads around its last vertex too
  */
-record BorderChain(int spread, int[] xy, boolean isClosed) {
+record BorderChain(int spread, int[] xy, boolean isClosed, double width, boolean startsRound, boolean endsRound) {
+    /** One that spreads all around its ends. */
+    BorderChain(int spread, int[] xy, boolean isClosed, double width) {
+        this(spread, xy, isClosed, width, true, true);
+    }
+
     /** How many edges. */
     int edges() {
         return xy.length / 2 - 1;

@@ -8,7 +8,7 @@ import inkstrata.measure.Tolerance;
  * The places within a width of a chain of edges, on the side of positive cross products.
  *
  * <p>It is the union of a parallelogram over each edge, a sector at each vertex where the chain bends away from that side, and
- * three quarters of a disc at each open end, all the way round to the chain itself. Each of these turns the same way, so the sum of
+ * three quarters of a disc at each end that is round, all the way round to the chain itself. Each of these turns the same way, so the sum of
  * their outlines, drawn as one contour, has winding numbers above 0 inside the union and 0 outside (K. Chen and S. McMains,
  * Polygon offsetting by computing winding numbers, 2005): noding with the non-zero rule does the rest, whatever the chain
  * does. Where neighbours overlap at a vertex, the contour takes a short cut if both edges are long enough to make it safe,
@@ -31,6 +31,8 @@ final class Corridor {
     private final int edges;
     private final boolean isClosed;
     private final double width;
+    private final boolean startsRound;
+    private final boolean endsRound;
     private final Corners corners;
     private final double mitreLimit;
     private final double facet;
@@ -44,11 +46,13 @@ final class Corridor {
 
     private final Ints side;
 
-    private Corridor(BorderChain chain, double width, Corners corners, double mitreLimit) {
+    private Corridor(BorderChain chain, Corners corners, double mitreLimit) {
         this.xy = chain.xy();
         this.edges = chain.edges();
         this.isClosed = chain.isClosed();
-        this.width = width;
+        this.width = chain.width();
+        this.startsRound = chain.startsRound();
+        this.endsRound = chain.endsRound();
         this.corners = corners;
         this.mitreLimit = mitreLimit;
         this.facet = facet(width);
@@ -69,11 +73,11 @@ final class Corridor {
     /**
      * Draws the contours of a chain's corridor, in millimetres on the grid; for the non-zero rule.
      *
-     * @param width in grid steps, at least 1
+     * @param chain at least a grid step wide
      * @param mitreLimit in widths
      */
-    static void draw(BorderChain chain, double width, Corners corners, double mitreLimit, CurveSink sink) {
-        Corridor corridor = new Corridor(chain, width, corners, mitreLimit);
+    static void draw(BorderChain chain, Corners corners, double mitreLimit, CurveSink sink) {
+        Corridor corridor = new Corridor(chain, corners, mitreLimit);
         corridor.layOutSide();
         corridor.send(sink);
     }
@@ -229,6 +233,10 @@ final class Corridor {
     }
 
     private void startCap() {
+        if (!startsRound) {
+            add(xy[0] + acrossX[0], xy[1] + acrossY[0]);
+            return;
+        }
         for (int k = capVertices(); k > 0; k--) {
             addTurned(0, (k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[0], xy[1]);
         }
@@ -236,6 +244,10 @@ final class Corridor {
 
     private void endCap() {
         int last = edges - 1;
+        if (!endsRound) {
+            add(xy[2 * edges] + acrossX[last], xy[2 * edges + 1] + acrossY[last]);
+            return;
+        }
         for (int k = 1; k <= capVertices(); k++) {
             addTurned(last, -(k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[2 * edges], xy[2 * edges + 1]);
         }

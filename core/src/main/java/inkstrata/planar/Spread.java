@@ -9,8 +9,9 @@ package inkstrata.planar;
  * @param over the stacks it may lie over where it has grown through something narrower than the width: those of {@code into}
  *     and others
  * @param widthMm how far it grows; less than a grid step does nothing
+ * @param leavesHalf whether at least half of what it grows into must stay free, measured straight across from each edge
  */
-public record Spread(int area, StackSet from, StackSet into, StackSet over, double widthMm) {
+public record Spread(int area, StackSet from, StackSet into, StackSet over, double widthMm, boolean leavesHalf) {
     public Spread {
         over = over.or(into);
     }

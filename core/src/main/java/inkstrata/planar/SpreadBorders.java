@@ -1,10 +1,12 @@
 package inkstrata.planar;
 
+import inkstrata.measure.Grid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Finds the edges along which things spread, all spreads in one pass, and joins them to chains along the outlines of what is
@@ -45,7 +47,18 @@ final class SpreadBorders {
                 chains.add(borders.chain(h, done));
             }
         }
-        return chains;
+        return borders.limited(chains);
+    }
+
+    private List<BorderChain> limited(List<BorderChain> chains) {
+        if (spreads.stream().noneMatch(Spread::leavesHalf)) {
+            return chains;
+        }
+        HalfLeft halfLeft = new HalfLeft(lines, kinds, spreads, spreadOf);
+        return chains.stream()
+                .flatMap(chain ->
+                        spreads.get(chain.spread()).leavesHalf() ? halfLeft.limited(chain).stream() : Stream.of(chain))
+                .toList();
     }
 
     private int[] spreadOf() {
@@ -141,7 +154,8 @@ final class SpreadBorders {
             addVertex(lines.origin(at ^ 1), xy);
             at = after(at, spread);
         } while (at != first && spreadOf[at] == spread);
-        return new BorderChain(spread, xy.toArray(), isClosed);
+        return new BorderChain(
+                spread, xy.toArray(), isClosed, spreads.get(spread).widthMm() * Grid.STEPS_PER_MM);
     }
 
     private boolean isWithin(int half, int spread) {

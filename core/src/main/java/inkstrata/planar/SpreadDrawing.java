@@ -45,9 +45,8 @@ final class SpreadDrawing {
             }
         }
         for (BorderChain chain : chains) {
-            double width = spreads.get(chain.spread()).widthMm() * Grid.STEPS_PER_MM;
-            if (width >= 1) {
-                Corridor.draw(chain, width, corners, mitreLimit, outlines[kinds + chain.spread()]);
+            if (chain.width() >= 1) {
+                Corridor.draw(chain, corners, mitreLimit, outlines[kinds + chain.spread()]);
             }
         }
         for (Contact contact : contacts) {

@@ -15,7 +15,7 @@ class SpreadBordersTest {
     @Test
     void anIslandHasOneClosedChain() {
         PlanarMap map = cells(3, 0, 0, 0, 0, 1, 0, 0, 0, 0);
-        assertThat(chains(map, new Spread(0, StackSet.of(1), StackSet.of(0), StackSet.NONE, 1)))
+        assertThat(chains(map, new Spread(0, StackSet.of(1), StackSet.of(0), StackSet.NONE, 1, false)))
                 .singleElement()
                 .satisfies(chain -> {
                     assertThat(chain.isClosed()).isTrue();
@@ -27,7 +27,7 @@ class SpreadBordersTest {
     @Test
     void whatIsSpreadIntoLiesOnTheSideOfPositiveCrossProducts() {
         PlanarMap map = cells(2, 0, 1, 0, 1);
-        int[] xy = chains(map, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 1))
+        int[] xy = chains(map, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 1, false))
                 .get(0)
                 .xy();
         int last = xy.length - 2;
@@ -40,27 +40,27 @@ class SpreadBordersTest {
     @Test
     void aThirdStackCutsTheChain() {
         PlanarMap map = cells(3, 0, 2, 0, 0, 1, 0, 0, 0, 0);
-        BorderChain chain = chains(map, new Spread(0, StackSet.of(1), StackSet.of(0), StackSet.NONE, 1))
+        BorderChain chain = chains(map, new Spread(0, StackSet.of(1), StackSet.of(0), StackSet.NONE, 1, false))
                 .get(0);
         assertThat(chain.isClosed()).isFalse();
         assertThat(chain.edges()).isEqualTo(3);
-        assertThat(chains(map, new Spread(0, StackSet.of(1), StackSet.of(0, 2), StackSet.NONE, 1)))
+        assertThat(chains(map, new Spread(0, StackSet.of(1), StackSet.of(0, 2), StackSet.NONE, 1, false)))
                 .singleElement()
                 .satisfies(whole -> assertThat(whole.isClosed()).isTrue());
     }
 
     @Test
     void nothingSpreadsAcrossTheFrame() {
-        assertThat(chains(cells(1, 0), new Spread(0, StackSet.of(0), StackSet.NONE, StackSet.NONE, 1)))
+        assertThat(chains(cells(1, 0), new Spread(0, StackSet.of(0), StackSet.NONE, StackSet.NONE, 1, false)))
                 .isEmpty();
     }
 
     @Test
     void whatOnlyTouchesAtACornerHasAChainOfItsOwn() {
         PlanarMap map = cells(4, 0, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 0);
-        assertThat(chains(map, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 1)))
+        assertThat(chains(map, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 1, false)))
                 .hasSize(2);
-        assertThat(chains(map, new Spread(0, StackSet.of(1), StackSet.of(0), StackSet.NONE, 1)))
+        assertThat(chains(map, new Spread(0, StackSet.of(1), StackSet.of(0), StackSet.NONE, 1, false)))
                 .hasSize(1);
     }
 
@@ -80,10 +80,10 @@ class SpreadBordersTest {
             }
             double expected = Grid.millimetres(edges * SIZE);
             String which = "run " + run + " of seed " + SEED;
-            assertThat(length(map, new Spread(0, StackSet.of(0), StackSet.of(1, 2), StackSet.NONE, 1)))
+            assertThat(length(map, new Spread(0, StackSet.of(0), StackSet.of(1, 2), StackSet.NONE, 1, false)))
                     .as(which)
                     .isCloseTo(expected, within(1e-9));
-            assertThat(length(map, new Spread(0, StackSet.of(1, 2), StackSet.of(0), StackSet.NONE, 1)))
+            assertThat(length(map, new Spread(0, StackSet.of(1, 2), StackSet.of(0), StackSet.NONE, 1, false)))
                     .as(which)
                     .isCloseTo(expected, within(1e-9));
             double together = map.neighbours().stream()

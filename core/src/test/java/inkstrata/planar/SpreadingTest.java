@@ -20,22 +20,22 @@ class SpreadingTest {
 
     @Test
     void whatIsReachedAcrossSomethingElseIsLeftOut() {
-        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 2.5)))
+        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 2.5, false)))
                 .isCloseTo(4 * 2, within(1e-9));
     }
 
     @Test
     void overWhatItMayLieItGoesOn() {
-        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.of(2), 2.5)))
+        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.of(2), 2.5, false)))
                 .isCloseTo(4 * 3.5, within(1e-9));
-        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.of(2), 1.5)))
+        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.of(2), 1.5, false)))
                 .isCloseTo(4 * 2.5, within(1e-9));
     }
 
     /** It only starts from the edges it shares with what it spreads into. */
     @Test
     void whatItMayLieOverIsNoneOfItsBorders() {
-        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(1), StackSet.of(2), StackSet.of(0), 0.5)))
+        assertThat(grown(COLUMNS, new Spread(0, StackSet.of(1), StackSet.of(2), StackSet.of(0), 0.5, false)))
                 .isCloseTo(4 * 3, within(1e-9));
     }
 
@@ -44,13 +44,13 @@ class SpreadingTest {
     void aroundAPointInWhichFourMeetItGrowsRound() {
         PlanarMap map = Chequers.of(2, SIZE, new int[] {0, 2, 3, 1}).map(4, new Random(SEED));
         List<StackSet> areas = List.of(StackSet.of(0), StackSet.of(1), StackSet.of(2), StackSet.of(3));
-        Spread spread = new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 0.4);
+        Spread spread = new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 0.4, false);
         double gained = Spreading.of(map, areas, List.of(spread), Corners.ROUND, Corners.MITRE_LIMIT)
                         .grown(0)
                         .areaMm2()
                 - 1;
         assertThat(gained).isBetween(Math.PI * 0.04, Math.PI * 0.04 * 1.002);
-        Spread onSheet = new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 0.4);
+        Spread onSheet = new Spread(0, StackSet.of(0), StackSet.of(1), StackSet.NONE, 0.4, false);
         assertThat(grown(map, onSheet)).as("two and three are sheet").isCloseTo(1, within(1e-9));
     }
 

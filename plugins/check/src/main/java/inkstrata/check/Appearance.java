@@ -3,6 +3,7 @@ package inkstrata.check;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import inkstrata.plan.Ink;
+import inkstrata.plan.Overlap;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
 import inkstrata.separation.Finding;
@@ -116,9 +117,9 @@ final class Appearance {
                     "no ink over it",
                     "Knock the place out of the film.");
         }
-        double difference = Beneath.difference(ink(film), ink(shown));
+        double difference = new Overlap(ink(film), ink(shown)).fromUpper();
         return finding(
-                difference > Beneath.TOLERANCE ? Severity.ERROR : Severity.NOTE,
+                difference > Overlap.TOLERANCE ? Severity.ERROR : Severity.NOTE,
                 "missing knockout",
                 piece,
                 String.format(
@@ -127,7 +128,7 @@ final class Appearance {
                         name(film),
                         name(shown),
                         difference),
-                String.format(Locale.ROOT, "%.1f (CIEDE2000)", Beneath.TOLERANCE),
+                String.format(Locale.ROOT, "%.1f (CIEDE2000)", Overlap.TOLERANCE),
                 "Knock the place out of the film, unless the new colour is wanted.");
     }
 

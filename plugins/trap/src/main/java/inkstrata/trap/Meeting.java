@@ -26,9 +26,10 @@ import java.util.TreeSet;
  * @param receiver the stacks of that one look, seen or beneath others, without those the giving pull runs on beneath
  * @param cover the stacks that some pull nearer to the eye covers: beneath it the rim may go on where a receiver is narrower
  *     than the trap
- * @param widthMm how far the giving pull grows
+ * @param widthMm how far the giving pull grows; 0 where a rim would show a third colour and nobody asked for it
+ * @param rim how the rim looks; where it takes from what is seen, at least half of that stays
  */
-record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet cover, double widthMm) {
+record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet cover, double widthMm, RimColour rim) {
     /** Every meeting of a separation, by giving pull and then by receiving look. */
     static List<Meeting> of(Separation separation, TrapWidths widths, double alike) {
         Map<Integer, List<Look>> byStack = Look.byStack(separation);
@@ -38,29 +39,32 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
         neighbours(separation, byStack, alike).forEach((giving, receiving) -> {
             StackSet shown = shownBy(giving, looks);
             StackSet cover = looks.entrySet().stream()
-                    .filter(look -> separation
-                            .table()
-                            .sheet()
-                            .side()
-                            .isNearer(look.getKey().pull(), giving))
+                    .filter(look -> side(separation).isNearer(look.getKey().pull(), giving))
                     .map(Map.Entry::getValue)
                     .reduce(StackSet.NONE, StackSet::or)
                     .minus(prints(separation.plan(), giving));
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
                 StackSet receiver = received(into, receiving, byStack).minus(prints(separation.plan(), giving));
-                double width =
-                        widths.of(giving, into.pull()) * GivingWay.share(separation.plan(), giving, into.pull(), alike);
-                if (!from.isEmpty() && !receiver.isEmpty() && width > 0) {
-                    meetings.add(new Meeting(giving, into, from, receiver, cover, width));
+                RimColour rim = RimColour.of(separation.plan(), side(separation), giving, into.pull());
+                boolean isButted = rim.isThirdColour() && !widths.isAsked(giving, into.pull());
+                double share = GivingWay.share(separation.plan(), giving, into.pull(), alike);
+                double width = isButted ? 0 : widths.of(giving, into.pull()) * share;
+                if (!from.isEmpty() && !receiver.isEmpty() && (width > 0 || isButted)) {
+                    meetings.add(new Meeting(giving, into, from, receiver, cover, width, rim));
                 }
             }
         });
         return meetings;
     }
 
+    /** Whether the two only touch, since a rim would show a third colour. */
+    boolean isButted() {
+        return widthMm == 0;
+    }
+
     Spread spread() {
-        return new Spread(giving, from, receiver, cover, widthMm);
+        return new Spread(giving, from, receiver, cover, widthMm, rim.takes());
     }
 
     /** For each pull the looks it gives way to somewhere. */
@@ -73,8 +77,7 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
             if (one.isPresent() && other.isPresent()) {
                 Look a = one.get();
                 Look b = other.get();
-                Side side = separation.table().sheet().side();
-                boolean gives = GivingWay.gives(separation.plan(), side, a.pull(), b.pull());
+                boolean gives = GivingWay.gives(separation.plan(), side(separation), a.pull(), b.pull());
                 boolean both = GivingWay.share(separation.plan(), a.pull(), b.pull(), alike) < 1;
                 if (gives || both) {
                     receiving.computeIfAbsent(a.pull(), pull -> new TreeSet<>()).add(b);
@@ -110,6 +113,10 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                 .filter(look -> look.getKey().pull() == pull)
                 .map(Map.Entry::getValue)
                 .reduce(StackSet.NONE, StackSet::or);
+    }
+
+    private static Side side(Separation separation) {
+        return separation.table().sheet().side();
     }
 
     private static StackSet prints(PrintPlan plan, int pull) {

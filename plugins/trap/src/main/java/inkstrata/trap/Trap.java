@@ -48,7 +48,8 @@ public final class Trap implements Shaper {
                 settings.mitreLimit());
         List<Region> printed = new ArrayList<>(separation.printed());
         IntStream.range(0, meetings.size())
-                .filter(spreading::isAnywhere)
+                .filter(meeting ->
+                        spreading.isAnywhere(meeting) && !meetings.get(meeting).isButted())
                 .map(meeting -> meetings.get(meeting).giving())
                 .distinct()
                 .forEach(pull -> printed.set(pull, spreading.grown(pull)));

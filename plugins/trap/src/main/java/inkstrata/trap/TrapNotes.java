@@ -14,17 +14,18 @@ import java.util.stream.Stream;
 
 /** Says what was done: which ink grew under or over which, how wide, along what length. */
 record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separation) {
-    /** One note for each pull that gives way and each width, in their order. */
+    /** A warning for each two inks that only touch; then a note for each pull that gives way and each width, in their order. */
     List<Note> notes() {
         SortedMap<Rim, SortedMap<Integer, Double>> lengths = new TreeMap<>();
         for (int m = 0; m < meetings.size(); m++) {
-            if (spreading.borderMm(m) > 0) {
+            if (spreading.borderMm(m) > 0 && !meetings.get(m).isButted()) {
                 Rim rim = new Rim(meetings.get(m).giving(), meetings.get(m).widthMm());
                 lengths.computeIfAbsent(rim, known -> new TreeMap<>())
                         .merge(meetings.get(m).into().pull(), spreading.borderMm(m), Double::sum);
             }
         }
         List<Note> notes = new ArrayList<>();
+        butted().forEach((pair, lengthMm) -> notes.add(butted(pair, lengthMm)));
         lengths.forEach((rim, receiving) -> notes.add(Note.info(
                 Source.UNKNOWN,
                 String.format(
@@ -36,6 +37,31 @@ record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separat
                                 .filter(part -> !part.isEmpty())
                                 .collect(Collectors.joining("; "))))));
         return notes;
+    }
+
+    private SortedMap<TrapWidths.Pair, Double> butted() {
+        SortedMap<TrapWidths.Pair, Double> lengths = new TreeMap<>();
+        for (int m = 0; m < meetings.size(); m++) {
+            if (spreading.borderMm(m) > 0 && meetings.get(m).isButted()) {
+                TrapWidths.Pair pair = TrapWidths.Pair.of(
+                        meetings.get(m).giving(), meetings.get(m).into().pull());
+                lengths.merge(pair, spreading.borderMm(m), Double::sum);
+            }
+        }
+        return lengths;
+    }
+
+    private Note butted(TrapWidths.Pair pair, double lengthMm) {
+        return Note.warning(
+                Source.UNKNOWN,
+                String.format(
+                        Locale.ROOT,
+                        "Trap: %s and %s only touch (%.1f mm): where they overlap they show a third colour."
+                                + " Sheet shows between them as soon as a pull is off."
+                                + " If a rim is the lesser evil, set use.trap.widths: '%1$s and %2$s 0.2 mm'.",
+                        name(pair.lower()),
+                        name(pair.higher()),
+                        lengthMm));
     }
 
     private record Rim(int giving, double widthMm) implements Comparable<Rim> {

@@ -34,6 +34,11 @@ record TrapWidths(double usual, Map<Integer, Double> ofInk, Map<Pair, Double> of
         ofPair = Map.copyOf(new TreeMap<>(ofPair));
     }
 
+    /** Whether something is asked for the two of them or for one of them. */
+    boolean isAsked(int one, int other) {
+        return ofPair.containsKey(Pair.of(one, other)) || ofInk.containsKey(one) || ofInk.containsKey(other);
+    }
+
     /** What is asked for the two of them, else for the one that gives way, else for the other. */
     double of(int giving, int receiving) {
         Double pair = ofPair.get(Pair.of(giving, receiving));
