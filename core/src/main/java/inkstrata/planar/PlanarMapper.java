@@ -3,6 +3,7 @@ package inkstrata.planar;
 import inkstrata.artwork.Artwork;
 import inkstrata.measure.Frame;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * Makes the planar map of an artwork: flatten, cut into tiles leaving out what nobody sees, snap-round and label each tile on its
@@ -22,8 +23,17 @@ public final class PlanarMapper {
      * @throws IllegalArgumentException if the frame does not lie on the grid's 8 m
      */
     public static PlanarMap map(Artwork artwork, MapSettings settings) {
+        return map(artwork, settings, UnaryOperator.identity());
+    }
+
+    /**
+     * Maps an artwork whose colours stand for something.
+     *
+     * @param meaning what a stack of packed colours, top first, comes to: no edges run between places of one meaning
+     */
+    static PlanarMap map(Artwork artwork, MapSettings settings, UnaryOperator<int[]> meaning) {
         try (Crew crew = new Crew(settings.threads())) {
-            Noded noded = noded(artwork, settings, crew);
+            Noded noded = noded(artwork, settings, meaning, crew);
             EdgeTable edges = Straightening.of(noded.edges(), noded.segments(), crew);
             return new PlanarMap(
                     edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed(), settings.threads());
@@ -37,7 +47,7 @@ public final class PlanarMapper {
      */
     record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {}
 
-    static Noded noded(Artwork artwork, MapSettings settings, Crew crew) {
+    static Noded noded(Artwork artwork, MapSettings settings, UnaryOperator<int[]> meaning, Crew crew) {
         Drawing drawing = Drawing.of(artwork);
         Box frame = Box.of(artwork.frame());
         Flattened flattened = Flattened.of(drawing, settings.flatnessMm(), frame, crew);
@@ -45,7 +55,7 @@ public final class PlanarMapper {
         Paints paints = new Paints(drawing.shapes());
         Tile whole = Cropping.toFrame(drawing, segments, frame, crew);
         Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
-        TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings);
+        TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings, meaning);
         Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), crew);
         return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattened.swallowed());
     }

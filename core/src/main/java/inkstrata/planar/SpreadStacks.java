@@ -1,8 +1,10 @@
 package inkstrata.planar;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /** What the stacks of a mapped {@link SpreadDrawing} stand for: the kind that was there and what has spread over it. */
@@ -12,7 +14,7 @@ final class SpreadStacks {
     private final List<Integer> kindOf = new ArrayList<>();
     private final List<BitSet> spreadsOver = new ArrayList<>();
 
-    /** A corridor counts only where it lies over what it spreads into. */
+    /** @param stacks of a map whose stacks were put into their {@link #meaning} */
     SpreadStacks(List<PaintStack> stacks, StackKinds kinds, List<Spread> spreads) {
         this.kinds = kinds;
         this.spreads = spreads;
@@ -27,13 +29,27 @@ final class SpreadStacks {
                     over.set(number - kinds.count());
                 }
             }
-            int below = kind;
-            over.stream()
-                    .filter(spread -> !kinds.isIn(spreads.get(spread).over(), below))
-                    .forEach(over::clear);
             kindOf.add(kind);
             spreadsOver.add(over);
         }
+    }
+
+    /** Takes corridors out of a stack that do not count: one counts only where it lies over what it may spread over. */
+    static UnaryOperator<int[]> meaning(StackKinds kinds, List<Spread> spreads) {
+        boolean[][] counts = new boolean[kinds.count()][spreads.size()];
+        for (int kind = 0; kind < counts.length; kind++) {
+            for (int spread = 0; spread < spreads.size(); spread++) {
+                counts[kind][spread] = kinds.isIn(spreads.get(spread).over(), kind);
+            }
+        }
+        return colours -> {
+            int kind = colours.length == 0 ? kinds.count() : colours[colours.length - 1];
+            return kind >= kinds.count()
+                    ? new int[0]
+                    : Arrays.stream(colours)
+                            .filter(colour -> colour == kind || counts[kind][colour - kinds.count()])
+                            .toArray();
+        };
     }
 
     /** 0 for each stack over which an area has spread, else {@link Borderlines#NONE}. */

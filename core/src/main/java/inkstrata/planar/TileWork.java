@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.RecursiveTask;
+import java.util.function.UnaryOperator;
 
 /** Splits a tile until it is small and maps the parts, low and left halves first; other threads may take halves. */
 final class TileWork extends RecursiveTask<List<MappedTile>> {
@@ -32,12 +33,17 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
             MapSettings settings,
             ThreadLocal<Workbench> bench,
             Queue<int[]> onLines) {
-        static Shared of(Drawing drawing, Segments segments, Paints paints, MapSettings settings) {
+        static Shared of(
+                Drawing drawing,
+                Segments segments,
+                Paints paints,
+                MapSettings settings,
+                UnaryOperator<int[]> meaning) {
             return new Shared(
                     drawing,
                     segments,
                     settings,
-                    ThreadLocal.withInitial(() -> Workbench.of(drawing, paints, settings)),
+                    ThreadLocal.withInitial(() -> Workbench.of(drawing, paints, settings, meaning)),
                     new ConcurrentLinkedQueue<>());
         }
     }

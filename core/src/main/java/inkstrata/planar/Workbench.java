@@ -1,5 +1,7 @@
 package inkstrata.planar;
 
+import java.util.function.UnaryOperator;
+
 /**
  * What one thread has at hand while it maps tiles, one after another.
  *
@@ -8,10 +10,12 @@ package inkstrata.planar;
  * @param stacks all that this thread has come across
  */
 record Workbench(Culling culling, Stacker stacker, StackTable stacks) {
-    static Workbench of(Drawing drawing, Paints paints, MapSettings settings) {
+    /** @param meaning what a stack of colours comes to; places of one meaning are not told apart */
+    static Workbench of(Drawing drawing, Paints paints, MapSettings settings, UnaryOperator<int[]> meaning) {
+        Stacker stacker = Stacker.of(drawing, paints, settings);
         return new Workbench(
                 new Culling(drawing, paints, settings.depth()),
-                Stacker.of(drawing, paints, settings),
+                (shapes, covers) -> meaning.apply(stacker.stack(shapes, covers)),
                 new StackTable());
     }
 }

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** What must hold for every map, checked by means that share nothing with how maps are made but the flattening. */
 final class MapChecks {
@@ -127,7 +128,7 @@ final class MapChecks {
     /** The map with all vertices that came up on the way. */
     static PlanarMapper.Noded noded(Artwork artwork, MapSettings settings) {
         try (Crew crew = new Crew(settings.threads())) {
-            return PlanarMapper.noded(artwork, settings, crew);
+            return PlanarMapper.noded(artwork, settings, UnaryOperator.identity(), crew);
         }
     }
 

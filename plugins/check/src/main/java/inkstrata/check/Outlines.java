@@ -1,22 +1,24 @@
 package inkstrata.check;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
- * The outlines that matter to an opening: where films begin, and the shore, where the picture ends.
+ * The outlines that matter to an opening: exits, where a set of films ends and beyond them another film begins; and the shore, where the
+ * picture ends.
  *
- * @param exits stretches with a set of films on one side and, beyond them, one that holds a film more
+ * @param exits in each cell a bunch for each set of films that ends there, by rising number; of stretches at most half as long as openings
+ *     are looked for
  * @param shore the picture's outline
  */
-record Outlines(Cells<Exit> exits, Shore shore) {
-    /**
-     * A stretch at which a set of films ends and another film begins.
-     *
-     * @param stretch at most half as long as openings are looked for
-     * @param cover number of the set that ends there
-     */
-    record Exit(Stretch stretch, int cover) {}
+record Outlines(Cells<Bunch> exits, Shore shore) {
+    /** An exit of one set of films. */
+    private record Exit(int cover, Stretch stretch) {}
 
     /**
      * Sorts them.
@@ -24,7 +26,6 @@ record Outlines(Cells<Exit> exits, Shore shore) {
      * @param reach openings up to this size are looked for, and none so near to {@link Crossings}; in grid steps
      */
     static Outlines of(FilmMap map, double reach) {
-        Cells<Exit> exits = new Cells<>(1.5 * reach);
         Shore shore = new Shore(reach);
         Crossings.of(map).forEach(shore::addCrossing);
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
@@ -32,24 +33,57 @@ record Outlines(Cells<Exit> exits, Shore shore) {
                 shore.add(new Stretch(x0, y0, x1, y1));
             }
         });
+        Cells<Exit> exits = new Cells<>(1.5 * reach);
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
             if (left != FilmMap.SHEET && right != FilmMap.SHEET) {
-                shore.cut(new Stretch(x0, y0, x1, y1), part -> {
-                    addExit(part, left, right, map, reach, exits);
-                    addExit(part, right, left, map, reach, exits);
-                });
+                boolean isLeft = isExit(map.films(left), map.films(right));
+                boolean isRight = isExit(map.films(right), map.films(left));
+                if (isLeft || isRight) {
+                    chop(
+                            new Stretch(x0, y0, x1, y1),
+                            reach / 2,
+                            whole -> shore.cut(whole, part -> {
+                                Spot middle = part.middle();
+                                if (isLeft) {
+                                    exits.add(middle.x(), middle.y(), new Exit(left, part));
+                                }
+                                if (isRight) {
+                                    exits.add(middle.x(), middle.y(), new Exit(right, part));
+                                }
+                            }));
+                }
             }
         });
-        return new Outlines(exits, shore);
+        return new Outlines(bunched(exits), shore);
     }
 
-    private static void addExit(Stretch edge, int cover, int beyond, FilmMap map, double reach, Cells<Exit> exits) {
-        if (!map.films(cover).isEmpty() && filmBegins(map.films(cover), map.films(beyond))) {
-            chop(
-                    edge,
-                    reach / 2,
-                    part -> exits.add(part.middle().x(), part.middle().y(), new Exit(part, cover)));
+    private static Cells<Bunch> bunched(Cells<Exit> exits) {
+        long[] cells = exits.cells();
+        List<List<Bunch>> bunches = Arrays.stream(cells)
+                .parallel()
+                .mapToObj(cell -> bunched(exits.in(cell)))
+                .toList();
+        Cells<Bunch> all = new Cells<>(exits.size());
+        for (int cell = 0; cell < cells.length; cell++) {
+            for (Bunch bunch : bunches.get(cell)) {
+                all.add(cells[cell], bunch);
+            }
         }
+        return all;
+    }
+
+    private static List<Bunch> bunched(List<Exit> exits) {
+        NavigableMap<Integer, List<Stretch>> byCover = new TreeMap<>();
+        for (Exit exit : exits) {
+            byCover.computeIfAbsent(exit.cover(), cover -> new ArrayList<>()).add(exit.stretch());
+        }
+        return byCover.entrySet().stream()
+                .map(set -> Bunch.of(set.getKey(), set.getValue()))
+                .toList();
+    }
+
+    private static boolean isExit(BitSet films, BitSet beyond) {
+        return !films.isEmpty() && filmBegins(films, beyond);
     }
 
     /** Where nothing covers the other side, that may be a splinter of rounding with more behind it. */

@@ -6,6 +6,7 @@ import inkstrata.measure.Place;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +86,9 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
 
     private static List<Opening> inEachCell(FilmMap map, double reach) {
         Outlines outlines = Outlines.of(map, reach);
-        return List.copyOf(outlines.exits().things().keySet()).parallelStream()
+        return Arrays.stream(outlines.exits().cells())
+                .parallel()
+                .boxed()
                 .flatMap(cell -> SmallestOpening.of(map, outlines, cell, reach).stream())
                 .toList();
     }
@@ -93,7 +96,7 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
     private static Optional<Opening> inAll(FilmMap map, double reach) {
         Outlines outlines = Outlines.of(map, reach);
         Optional<Opening> smallest = Optional.empty();
-        for (long cell : outlines.exits().things().keySet()) {
+        for (long cell : outlines.exits().cells()) {
             double bound = smallest.map(Opening::size).orElse(reach);
             Optional<Opening> best = smallest;
             smallest = SmallestOpening.of(map, outlines, cell, bound).or(() -> best);

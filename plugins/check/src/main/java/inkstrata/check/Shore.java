@@ -12,7 +12,9 @@ final class Shore {
      */
     static final double SEAM = 8;
 
+    /** In every cell what comes into the seam around it, and what crossing forgives in it; some of it more than once. */
     private final Cells<Stretch> cells;
+
     private final Cells<Spot> crossings;
     private final double reach;
 
@@ -28,14 +30,16 @@ final class Shore {
     }
 
     void addCrossing(Spot spot) {
-        crossings.add(spot.x(), spot.y(), spot);
+        crossings.add(spot.x() - reach, spot.y() - reach, spot.x() + reach, spot.y() + reach, spot);
     }
 
     void add(Stretch edge) {
         Outlines.chop(edge, cells.size(), part -> {
-            double x = part.middle().x();
-            double y = part.middle().y();
-            cells.add(x, y, edge);
+            double left = Math.min(part.ax(), part.bx());
+            double top = Math.min(part.ay(), part.by());
+            double right = Math.max(part.ax(), part.bx());
+            double bottom = Math.max(part.ay(), part.by());
+            cells.add(left - SEAM, top - SEAM, right + SEAM, bottom + SEAM, edge);
         });
     }
 
@@ -47,7 +51,7 @@ final class Shore {
             }
         }
         List<Spot> near = new ArrayList<>();
-        around(spots, crossings, reach, near::add);
+        around(spots, crossings, near::add);
         return near.stream().noneMatch(crossing -> isForgiven(crossing, spots));
     }
 
@@ -68,7 +72,7 @@ final class Shore {
         List<Spot> ends = List.of(stretch.start(), stretch.end());
         List<Stretch> parts = List.of(stretch);
         List<Spot> near = new ArrayList<>();
-        around(ends, crossings, reach, near::add);
+        around(ends, crossings, near::add);
         for (Spot crossing : near) {
             parts = away(parts, Stretch.between(crossing, crossing), reach);
         }
@@ -94,17 +98,18 @@ final class Shore {
         List<Spot> ends = List.of(one.start(), one.end(), other.start(), other.end());
         List<Stretch> walls = edgesAround(ends);
         Stretch way = Stretch.between(one.middle(), other.middle());
-        around(ends, crossings, reach, crossing -> walls.add(way.acrossAt(crossing, reach)));
+        around(ends, crossings, crossing -> walls.add(way.acrossAt(crossing, reach)));
         return walls.stream().anyMatch(wall -> ways.stream().allMatch(wall::crosses));
     }
 
     private List<Stretch> edgesAround(List<Spot> spots) {
         List<Stretch> found = new ArrayList<>();
-        around(spots, cells, SEAM + cells.size() / 2, found::add);
+        around(spots, cells, found::add);
         return found;
     }
 
-    private static <T> void around(List<Spot> spots, Cells<T> cells, double margin, Consumer<T> taker) {
+    /** Hands over what was added to the cells that the spots' bounding rectangle touches. */
+    private static <T> void around(List<Spot> spots, Cells<T> cells, Consumer<T> taker) {
         double left = spots.get(0).x();
         double top = spots.get(0).y();
         double right = left;
@@ -115,7 +120,7 @@ final class Shore {
             top = Math.min(top, spot.y());
             bottom = Math.max(bottom, spot.y());
         }
-        cells.near(left - margin, top - margin, right + margin, bottom + margin, taker);
+        cells.near(left, top, right, bottom, taker);
     }
 
     /** Whether an edge comes into the seam around the hull of the spots. */

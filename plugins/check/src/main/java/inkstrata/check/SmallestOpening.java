@@ -1,13 +1,11 @@
 package inkstrata.check;
 
-import inkstrata.check.Outlines.Exit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * The smallest opening with a place in one cell, by branch and bound.
@@ -25,8 +23,9 @@ final class SmallestOpening {
 
     private final FilmMap map;
     private final Shore shore;
-    private final NavigableMap<Integer, Bunch> here;
-    private final NavigableMap<Integer, Bunch> around;
+    /** What lies in the cell and around it, by rising number of the set of films. */
+    private final List<Bunch> around = new ArrayList<>();
+
     private double bound;
     private Optional<Opening> best = Optional.empty();
 
@@ -34,10 +33,8 @@ final class SmallestOpening {
         this.map = map;
         this.shore = outlines.shore();
         this.bound = bound;
-        List<Exit> near = new ArrayList<>();
-        outlines.exits().around(cell, near::add);
-        this.here = bunches(outlines.exits().things().get(cell));
-        this.around = bunches(near);
+        outlines.exits().around(cell, around::add);
+        around.sort(Comparator.comparingInt(Bunch::cover));
     }
 
     /**
@@ -47,60 +44,58 @@ final class SmallestOpening {
      */
     static Optional<Opening> of(FilmMap map, Outlines outlines, long cell, double bound) {
         SmallestOpening search = new SmallestOpening(map, outlines, cell, bound);
-        for (Map.Entry<Integer, Bunch> one : search.here.entrySet()) {
-            search.extend(List.of(one.getKey()), List.of(one.getValue()));
+        for (Bunch one : outlines.exits().in(cell)) {
+            search.extend(List.of(one));
         }
         return search.best;
     }
 
-    private static NavigableMap<Integer, Bunch> bunches(List<Exit> exits) {
-        NavigableMap<Integer, List<Stretch>> byCover = new TreeMap<>();
-        for (Exit exit : exits) {
-            byCover.computeIfAbsent(exit.cover(), cover -> new ArrayList<>()).add(exit.stretch());
-        }
-        NavigableMap<Integer, Bunch> bunches = new TreeMap<>();
-        byCover.forEach((cover, stretches) -> bunches.put(cover, new Bunch(stretches)));
-        return bunches;
-    }
-
     /** Adds sets with higher numbers, each of which takes out a film that all so far have in common. */
-    private void extend(List<Integer> covers, List<Bunch> bunches) {
-        int last = covers.get(covers.size() - 1);
-        for (Map.Entry<Integer, Bunch> next : around.tailMap(last, false).entrySet()) {
-            if (bunches.stream().anyMatch(bunch -> isTooFar(bunch.boxDistanceTo(next.getValue())))) {
+    private void extend(List<Bunch> bunches) {
+        int last = bunches.get(bunches.size() - 1).cover();
+        for (Bunch next : around) {
+            if (next.cover() <= last || isFar(next, bunches)) {
                 continue;
             }
-            List<Integer> more = new ArrayList<>(covers);
-            more.add(next.getKey());
+            List<Bunch> more = new ArrayList<>(bunches);
+            more.add(next);
             if (!needsEach(more)) {
                 continue;
             }
-            List<Bunch> moreBunches = new ArrayList<>(bunches);
-            moreBunches.add(next.getValue());
             if (common(more, -1).isEmpty()) {
-                narrow(more, moreBunches);
+                narrow(more.toArray(Bunch[]::new));
             } else {
-                extend(more, moreBunches);
+                extend(more);
             }
         }
     }
 
-    private boolean needsEach(List<Integer> covers) {
-        BitSet all = common(covers, -1);
-        for (int without = 0; without < covers.size(); without++) {
-            if (common(covers, without).equals(all)) {
+    private boolean isFar(Bunch next, List<Bunch> bunches) {
+        for (Bunch bunch : bunches) {
+            if (isTooFar(bunch.distanceTo(next))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean needsEach(List<Bunch> bunches) {
+        BitSet all = common(bunches, -1);
+        for (int without = 0; without < bunches.size(); without++) {
+            if (common(bunches, without).equals(all)) {
                 return false;
             }
         }
         return true;
     }
 
-    /** The films that all those sets have in common, but for the one at a position. */
-    private BitSet common(List<Integer> covers, int without) {
-        BitSet common = (BitSet) map.films(covers.get(without == 0 ? 1 : 0)).clone();
-        for (int i = 0; i < covers.size(); i++) {
+    /** The films that the sets of all bunches have in common, but for the one at a position. */
+    private BitSet common(List<Bunch> bunches, int without) {
+        BitSet common =
+                (BitSet) map.films(bunches.get(without == 0 ? 1 : 0).cover()).clone();
+        for (int i = 0; i < bunches.size(); i++) {
             if (i != without) {
-                common.and(map.films(covers.get(i)));
+                common.and(map.films(bunches.get(i).cover()));
             }
         }
         return common;
@@ -110,52 +105,59 @@ final class SmallestOpening {
         return distance >= bound - EXACT;
     }
 
-    private void narrow(List<Integer> covers, List<Bunch> bunches) {
+    /** Leaves the bunches as they were. */
+    private void narrow(Bunch[] bunches) {
         double least = 0;
         int longest = 0;
         boolean areSingle = true;
-        for (int i = 0; i < bunches.size(); i++) {
-            areSingle &= bunches.get(i).isSingle();
-            longest = bunches.get(i).extent() > bunches.get(longest).extent() ? i : longest;
+        for (int i = 0; i < bunches.length; i++) {
+            areSingle &= bunches[i].isSingle();
+            longest = bunches[i].extent() > bunches[longest].extent() ? i : longest;
             for (int j = 0; j < i; j++) {
-                least = Math.max(least, bunches.get(i).distanceTo(bunches.get(j)));
+                least = Math.max(least, bunches[i].distanceTo(bunches[j]));
             }
         }
-        if (isTooFar(least) || (areSingle && isSettled(covers, bunches, least))) {
+        if (isTooFar(least) || (areSingle && isSettled(bunches, least))) {
             return;
         }
-        List<Bunch> one = new ArrayList<>(bunches);
-        one.set(longest, bunches.get(longest).firstHalf());
-        List<Bunch> other = new ArrayList<>(bunches);
-        other.set(longest, bunches.get(longest).secondHalf());
-        boolean inOrder = sum(one, longest) <= sum(other, longest);
-        narrow(covers, inOrder ? one : other);
-        narrow(covers, inOrder ? other : one);
+        Bunch whole = bunches[longest];
+        Bunch one = whole.firstHalf();
+        Bunch other = whole.secondHalf();
+        boolean inOrder = sum(one, bunches, longest) <= sum(other, bunches, longest);
+        bunches[longest] = inOrder ? one : other;
+        narrow(bunches);
+        bunches[longest] = inOrder ? other : one;
+        narrow(bunches);
+        bunches[longest] = whole;
     }
 
-    private static double sum(List<Bunch> bunches, int changed) {
+    private static double sum(Bunch half, Bunch[] bunches, int halved) {
         double sum = 0;
-        for (Bunch bunch : bunches) {
-            sum += bunch.distanceTo(bunches.get(changed));
+        for (int i = 0; i < bunches.length; i++) {
+            sum += i == halved ? 0 : half.distanceTo(bunches[i]);
         }
         return sum;
     }
 
     /** Whether single stretches need no halving: the best of them is known, or sheet lies between them. */
-    private boolean isSettled(List<Integer> covers, List<Bunch> bunches, double least) {
-        List<Stretch> stretches = bunches.stream().map(Bunch::stretch).toList();
+    private boolean isSettled(Bunch[] bunches, double least) {
+        List<Stretch> stretches = new ArrayList<>(bunches.length);
+        double longest = 0;
+        for (Bunch bunch : bunches) {
+            stretches.add(bunch.stretch());
+            longest = Math.max(longest, bunch.extent());
+        }
         List<Spot> spots = NearestSpots.on(stretches);
         double size = Opening.size(spots);
         if (size < bound && shore.isClear(spots)) {
             bound = size;
-            best = Optional.of(
-                    new Opening(size, spots, covers.stream().map(map::films).toList()));
+            best = Optional.of(new Opening(size, spots, films(bunches)));
         }
-        if (isTooFar(least)) {
-            return true;
-        }
-        boolean isFine = stretches.stream().allMatch(stretch -> stretch.length() <= FINEST);
-        return isFine || isParted(stretches);
+        return isTooFar(least) || longest <= FINEST || isParted(stretches);
+    }
+
+    private List<BitSet> films(Bunch[] bunches) {
+        return Arrays.stream(bunches).map(bunch -> map.films(bunch.cover())).toList();
     }
 
     private boolean isParted(List<Stretch> stretches) {
