@@ -10,14 +10,12 @@ import inkstrata.measure.Grid;
  *     chain repeats its first vertex
  * @param isClosed whether it is a whole outline
  * @param width how far it spreads from there, in grid steps
- * @param startsRound whether it spreads around its first vertex too; of no interest if it is closed
- * @param endsRound whether it spreads around its last vertex too
+ * @param startSweep how far it spreads around its first vertex, from straight across on, in radians; 0 if it is closed
+ * @param endSweep likewise around its last vertex
  */
-record BorderChain(int spread, int[] xy, boolean isClosed, double width, boolean startsRound, boolean endsRound) {
-    /** One that spreads all around its ends. */
-    BorderChain(int spread, int[] xy, boolean isClosed, double width) {
-        this(spread, xy, isClosed, width, true, true);
-    }
+record BorderChain(int spread, int[] xy, boolean isClosed, double width, double startSweep, double endSweep) {
+    /** From straight across all the way round to the chain's far side. */
+    static final double ALL_ROUND = 1.5 * Math.PI;
 
     /** How many edges. */
     int edges() {

@@ -8,7 +8,7 @@ import inkstrata.measure.Tolerance;
  * The places within a width of a chain of edges, on the side of positive cross products.
  *
  * <p>It is the union of a parallelogram over each edge, a sector at each vertex where the chain bends away from that side, and
- * three quarters of a disc at each end that is round, all the way round to the chain itself. Each of these turns the same way, so the sum of
+ * a sector at each open end, as far as what is spread into reaches around it (three quarters of a disc at most), all the way round to the chain itself. Each of these turns the same way, so the sum of
  * their outlines, drawn as one contour, has winding numbers above 0 inside the union and 0 outside (K. Chen and S. McMains,
  * Polygon offsetting by computing winding numbers, 2005): noding with the non-zero rule does the rest, whatever the chain
  * does. Where neighbours overlap at a vertex, the contour takes a short cut if both edges are long enough to make it safe,
@@ -31,8 +31,8 @@ final class Corridor {
     private final int edges;
     private final boolean isClosed;
     private final double width;
-    private final boolean startsRound;
-    private final boolean endsRound;
+    private final double startSweep;
+    private final double endSweep;
     private final Corners corners;
     private final double mitreLimit;
     private final double facet;
@@ -51,8 +51,8 @@ final class Corridor {
         this.edges = chain.edges();
         this.isClosed = chain.isClosed();
         this.width = chain.width();
-        this.startsRound = chain.startsRound();
-        this.endsRound = chain.endsRound();
+        this.startSweep = chain.startSweep();
+        this.endSweep = chain.endSweep();
         this.corners = corners;
         this.mitreLimit = mitreLimit;
         this.facet = facet(width);
@@ -233,29 +233,30 @@ final class Corridor {
     }
 
     private void startCap() {
-        if (!startsRound) {
-            add(xy[0] + acrossX[0], xy[1] + acrossY[0]);
-            return;
-        }
-        for (int k = capVertices(); k > 0; k--) {
+        int vertices = capVertices(startSweep);
+        for (int k = vertices; k > 0; k--) {
             addTurned(0, (k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[0], xy[1]);
+        }
+        if (vertices == 0) {
+            add(xy[0] + acrossX[0], xy[1] + acrossY[0]);
         }
     }
 
     private void endCap() {
         int last = edges - 1;
-        if (!endsRound) {
+        int vertices = capVertices(endSweep);
+        if (vertices == 0) {
             add(xy[2 * edges] + acrossX[last], xy[2 * edges + 1] + acrossY[last]);
-            return;
         }
-        for (int k = 1; k <= capVertices(); k++) {
+        for (int k = 1; k <= vertices; k++) {
             addTurned(last, -(k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[2 * edges], xy[2 * edges + 1]);
         }
     }
 
-    /** Three right angles, from straight across to straight along the chain's far side. */
-    private int capVertices() {
-        return (int) Math.ceil(1.5 * Math.PI / facet);
+    /** The last of them lies beyond the sweep by up to a facet; all the way round, by half of one. */
+    private int capVertices(double sweep) {
+        int most = (int) Math.ceil(BorderChain.ALL_ROUND / facet);
+        return sweep <= 0 ? 0 : Math.min(most, (int) Math.ceil(sweep / facet + 0.5));
     }
 
     /** The point so many widths across from a vertex, turned around it. */

@@ -142,21 +142,24 @@ final class HalfLeft {
                         piece.toArray(),
                         false,
                         width,
-                        isEnd(chain, first == 0) || level < levels[(start + first + n - 1) % n],
-                        isEnd(chain, end == n) || level < levels[(start + end) % n]));
+                        first == 0 && !chain.isClosed()
+                                ? chain.startSweep()
+                                : sweep(level, levels[(start + first + n - 1) % n]),
+                        end == n && !chain.isClosed() ? chain.endSweep() : sweep(level, levels[(start + end) % n])));
             }
             first = end;
         }
         return pieces;
     }
 
-    private static boolean isEnd(BorderChain chain, boolean isLast) {
-        return isLast && !chain.isClosed();
+    /** Where two widths meet, the narrower one is round. */
+    private static double sweep(int level, int beside) {
+        return level < beside ? BorderChain.ALL_ROUND : 0;
     }
 
     private static List<BorderChain> whole(BorderChain chain, int[] xy, int level) {
         double width = level * chain.width() / LEVELS;
-        return width < 1 ? List.of() : List.of(new BorderChain(chain.spread(), xy, true, width));
+        return width < 1 ? List.of() : List.of(new BorderChain(chain.spread(), xy, true, width, 0, 0));
     }
 
     private static void add(int[] xy, int vertex, Ints to) {

@@ -149,13 +149,21 @@ final class SpreadBorders {
         Ints xy = new Ints(32);
         addVertex(lines.origin(first), xy);
         int at = first;
+        int last = first;
         do {
             done[at] = true;
             addVertex(lines.origin(at ^ 1), xy);
+            last = at;
             at = after(at, spread);
         } while (at != first && spreadOf[at] == spread);
+        EndSweep sweep = new EndSweep(lines, previous, kinds, spreads.get(spread));
         return new BorderChain(
-                spread, xy.toArray(), isClosed, spreads.get(spread).widthMm() * Grid.STEPS_PER_MM);
+                spread,
+                xy.toArray(),
+                isClosed,
+                spreads.get(spread).widthMm() * Grid.STEPS_PER_MM,
+                isClosed ? 0 : sweep.before(first),
+                isClosed ? 0 : sweep.after(last));
     }
 
     private boolean isWithin(int half, int spread) {
