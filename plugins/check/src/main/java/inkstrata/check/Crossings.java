@@ -1,5 +1,6 @@
 package inkstrata.check;
 
+import inkstrata.check.FilmMap.Edge;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -14,7 +15,7 @@ import java.util.Map;
  */
 final class Crossings {
     private final FilmMap map;
-    private final Map<Spot, List<int[]>> sidesAt = new LinkedHashMap<>();
+    private final Map<Spot, List<Edge>> sidesAt = new LinkedHashMap<>();
     private final Cells<Spot> corners = new Cells<>(2 * Shore.SEAM);
 
     private Crossings(FilmMap map) {
@@ -24,16 +25,16 @@ final class Crossings {
     /** Always in the same order. */
     static List<Spot> of(FilmMap map) {
         Crossings crossings = new Crossings(map);
-        map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
-            if (left == FilmMap.SHEET || right == FilmMap.SHEET) {
-                crossings.addCorner(new Spot(x0, y0));
-                crossings.addCorner(new Spot(x1, y1));
+        for (Edge edge : map.edges()) {
+            if (edge.isShore()) {
+                crossings.addCorner(edge.way().start());
+                crossings.addCorner(edge.way().end());
             }
-        });
-        map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
-            crossings.addSides(new Spot(x0, y0), left, right);
-            crossings.addSides(new Spot(x1, y1), left, right);
-        });
+        }
+        for (Edge edge : map.edges()) {
+            crossings.addSides(edge.way().start(), edge);
+            crossings.addSides(edge.way().end(), edge);
+        }
         return crossings.sidesAt.keySet().stream().filter(crossings::isCrossing).toList();
     }
 
@@ -43,11 +44,11 @@ final class Crossings {
         }
     }
 
-    private void addSides(Spot vertex, int left, int right) {
+    private void addSides(Spot vertex, Edge edge) {
         double seam = Shore.SEAM;
         corners.near(vertex.x() - seam, vertex.y() - seam, vertex.x() + seam, vertex.y() + seam, corner -> {
             if (corner.distanceTo(vertex) <= seam) {
-                sidesAt.get(corner).add(new int[] {left, right});
+                sidesAt.get(corner).add(edge);
             }
         });
     }
@@ -55,9 +56,9 @@ final class Crossings {
     /** Whether two films are there, each without the other, and nowhere meet along an edge. */
     private boolean isCrossing(Spot vertex) {
         BitSet films = new BitSet();
-        for (int[] sides : sidesAt.get(vertex)) {
-            films.or(films(sides[0]));
-            films.or(films(sides[1]));
+        for (Edge edge : sidesAt.get(vertex)) {
+            films.or(films(edge.left()));
+            films.or(films(edge.right()));
         }
         int[] all = films.stream().toArray();
         for (int one : all) {
@@ -70,12 +71,12 @@ final class Crossings {
         return false;
     }
 
-    private boolean cross(int one, int other, List<int[]> edges) {
+    private boolean cross(int one, int other, List<Edge> edges) {
         boolean isOneAlone = false;
         boolean isOtherAlone = false;
-        for (int[] sides : edges) {
-            int left = alone(one, other, films(sides[0]));
-            int right = alone(one, other, films(sides[1]));
+        for (Edge edge : edges) {
+            int left = alone(one, other, films(edge.left()));
+            int right = alone(one, other, films(edge.right()));
             if (left * right < 0) {
                 return false;
             }

@@ -2,7 +2,6 @@ package inkstrata.check;
 
 import inkstrata.measure.Frame;
 import inkstrata.planar.CoverMap;
-import inkstrata.planar.EdgeSink;
 import inkstrata.planar.Region;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -17,6 +16,7 @@ final class FilmMap {
     private final int picture;
     private final boolean[] isInPicture;
     private final List<BitSet> films;
+    private final List<Edge> edges;
 
     private FilmMap(CoverMap map, int picture) {
         this.map = map;
@@ -29,6 +29,7 @@ final class FilmMap {
             cover.clear(picture);
             films.add(cover);
         }
+        this.edges = collected();
     }
 
     /**
@@ -59,15 +60,34 @@ final class FilmMap {
         return map.where(cover -> cover.get(picture) && cover.cardinality() == 1);
     }
 
-    /** The edges between places under different sets of films, and those of the picture, beyond which lies {@link #SHEET}. */
-    void sendEdgesTo(EdgeSink sink) {
+    /**
+     * An edge between places under different sets of films, or of the picture.
+     *
+     * @param way from start to end
+     * @param left number of the set on the side of positive cross products; {@link #SHEET} outside the picture
+     * @param right likewise on the other side
+     */
+    record Edge(Stretch way, int left, int right) {
+        boolean isShore() {
+            return left == SHEET || right == SHEET;
+        }
+    }
+
+    /** All of them, each once. */
+    List<Edge> edges() {
+        return edges;
+    }
+
+    private List<Edge> collected() {
+        List<Edge> found = new ArrayList<>();
         map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
             int one = inPicture(left);
             int other = inPicture(right);
             if (one != other) {
-                sink.edge(x0, y0, x1, y1, one, other);
+                found.add(new Edge(new Stretch(x0, y0, x1, y1), one, other));
             }
         });
+        return found;
     }
 
     private int inPicture(int number) {

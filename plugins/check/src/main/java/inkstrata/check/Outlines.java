@@ -1,5 +1,6 @@
 package inkstrata.check;
 
+import inkstrata.check.FilmMap.Edge;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -28,33 +29,38 @@ record Outlines(Cells<Bunch> exits, Shore shore) {
     static Outlines of(FilmMap map, double reach) {
         Shore shore = new Shore(reach);
         Crossings.of(map).forEach(shore::addCrossing);
-        map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
-            if (left == FilmMap.SHEET || right == FilmMap.SHEET) {
-                shore.add(new Stretch(x0, y0, x1, y1));
-            }
-        });
+        map.edges().stream().filter(Edge::isShore).forEach(edge -> shore.add(edge.way()));
+        List<Exit> found = map.edges().parallelStream()
+                .filter(edge -> !edge.isShore())
+                .flatMap(edge -> exits(edge, map, shore, reach).stream())
+                .toList();
         Cells<Exit> exits = new Cells<>(1.5 * reach);
-        map.sendEdgesTo((x0, y0, x1, y1, left, right) -> {
-            if (left != FilmMap.SHEET && right != FilmMap.SHEET) {
-                boolean isLeft = isExit(map.films(left), map.films(right));
-                boolean isRight = isExit(map.films(right), map.films(left));
-                if (isLeft || isRight) {
-                    chop(
-                            new Stretch(x0, y0, x1, y1),
-                            reach / 2,
-                            whole -> shore.cut(whole, part -> {
-                                Spot middle = part.middle();
-                                if (isLeft) {
-                                    exits.add(middle.x(), middle.y(), new Exit(left, part));
-                                }
-                                if (isRight) {
-                                    exits.add(middle.x(), middle.y(), new Exit(right, part));
-                                }
-                            }));
-                }
-            }
-        });
+        for (Exit exit : found) {
+            Spot middle = exit.stretch().middle();
+            exits.add(middle.x(), middle.y(), exit);
+        }
         return new Outlines(bunched(exits), shore);
+    }
+
+    /** Both sides of an edge may be one; none of its parts is one if it lies where nothing counts. */
+    private static List<Exit> exits(Edge edge, FilmMap map, Shore shore, double reach) {
+        boolean isLeft = isExit(map.films(edge.left()), map.films(edge.right()));
+        boolean isRight = isExit(map.films(edge.right()), map.films(edge.left()));
+        List<Exit> found = new ArrayList<>(2);
+        if (isLeft || isRight) {
+            chop(
+                    edge.way(),
+                    reach / 2,
+                    whole -> shore.cut(whole, part -> {
+                        if (isLeft) {
+                            found.add(new Exit(edge.left(), part));
+                        }
+                        if (isRight) {
+                            found.add(new Exit(edge.right(), part));
+                        }
+                    }));
+        }
+        return found;
     }
 
     private static Cells<Bunch> bunched(Cells<Exit> exits) {

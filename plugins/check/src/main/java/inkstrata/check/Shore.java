@@ -70,13 +70,18 @@ final class Shore {
     /** The parts of a stretch that lie neither in the seam nor where a crossing forgives. */
     void cut(Stretch stretch, Consumer<Stretch> taker) {
         List<Spot> ends = List.of(stretch.start(), stretch.end());
-        List<Stretch> parts = List.of(stretch);
         List<Spot> near = new ArrayList<>();
         around(ends, crossings, near::add);
+        List<Stretch> edges = edgesAround(ends);
+        if (near.isEmpty() && edges.isEmpty()) {
+            taker.accept(stretch);
+            return;
+        }
+        List<Stretch> parts = List.of(stretch);
         for (Spot crossing : near) {
             parts = away(parts, Stretch.between(crossing, crossing), reach);
         }
-        for (Stretch edge : edgesAround(ends)) {
+        for (Stretch edge : edges) {
             parts = away(parts, edge, SEAM);
         }
         parts.forEach(taker);
