@@ -34,11 +34,7 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
             ThreadLocal<Workbench> bench,
             Queue<int[]> onLines) {
         static Shared of(
-                Drawing drawing,
-                Segments segments,
-                Paints paints,
-                MapSettings settings,
-                UnaryOperator<int[]> meaning) {
+                Drawing drawing, Segments segments, Paints paints, MapSettings settings, UnaryOperator<int[]> meaning) {
             return new Shared(
                     drawing,
                     segments,

@@ -88,7 +88,8 @@ class PlanarMapperTest {
         try (Crew crew = new Crew(1)) {
             Tile whole = Cropping.toFrame(drawing, segments, Box.of(artwork.frame()), crew);
             Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
-            TileWork work = new TileWork(TileWork.Shared.of(drawing, segments, paints, settings, UnaryOperator.identity()), root, 0);
+            TileWork work = new TileWork(
+                    TileWork.Shared.of(drawing, segments, paints, settings, UnaryOperator.identity()), root, 0);
             for (MappedTile tile : crew.all(work)) {
                 assertThat(tile.edges().length / MappedTile.STRIDE).isLessThan(2 * settings.tilePieces());
             }
