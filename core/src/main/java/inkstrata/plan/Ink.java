@@ -1,6 +1,8 @@
 package inkstrata.plan;
 
+import inkstrata.colour.InkFilm;
 import inkstrata.colour.Rgb;
+import inkstrata.colour.Spectrum;
 import java.util.Optional;
 
 /**
@@ -23,5 +25,10 @@ public record Ink(String name, Rgb swatch, double hiding, Optional<Mesh> mesh, b
         if (!(hiding >= 0 && hiding <= 1)) {
             throw new IllegalArgumentException("hiding " + hiding + " is outside 0 (clear) to 1 (opaque)");
         }
+    }
+
+    /** One printed film of it, as far as swatch and hiding tell. */
+    public InkFilm film() {
+        return InkFilm.of(Spectrum.of(swatch), hiding);
     }
 }

@@ -2,12 +2,10 @@ package inkstrata.plan;
 
 import inkstrata.colour.Ciede2000;
 import inkstrata.colour.Lab;
-import inkstrata.colour.Rgb;
-import inkstrata.colour.Xyz;
+import inkstrata.colour.Spectrum;
 
 /**
- * What is seen where one ink prints over another: a rough guide, in which the upper ink filters the light of the lower one so far
- * as it is clear (our own choice).
+ * What is seen where one ink prints over another on a white sheet; a guide, as {@link inkstrata.colour.InkFilm} is.
  *
  * @param lower farther from the eye
  * @param upper nearer to it
@@ -27,13 +25,6 @@ public record Overlap(Ink lower, Ink upper) {
     }
 
     private Lab colour() {
-        Xyz alone = Xyz.of(upper.swatch());
-        Xyz under = Xyz.of(lower.swatch());
-        Xyz white = Xyz.of(Rgb.WHITE);
-        double hiding = upper.hiding();
-        return Lab.of(new Xyz(
-                alone.x() * (hiding + (1 - hiding) * under.x() / white.x()),
-                alone.y() * (hiding + (1 - hiding) * under.y() / white.y()),
-                alone.z() * (hiding + (1 - hiding) * under.z() / white.z())));
+        return upper.film().over(lower.film().over(Spectrum.WHITE)).lab();
     }
 }
