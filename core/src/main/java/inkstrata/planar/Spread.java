@@ -5,7 +5,8 @@ package inkstrata.planar;
  *
  * @param area which one grows, by its place in a list of areas
  * @param from the stacks of that area that give way
- * @param into the stacks it grows into from the edges it shares with them; none of that area
+ * @param into the stacks it grows into from the edges it shares with them; those of that area, which it has already, count where they end
+ *     within the width: it grows on beyond them
  * @param over the stacks it may lie over where it has grown through something narrower than the width: those of {@code into}
  *     and others
  * @param widthMm how far it grows; less than a grid step does nothing

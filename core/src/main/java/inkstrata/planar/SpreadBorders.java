@@ -21,14 +21,16 @@ final class SpreadBorders {
 
     private final Borderlines lines;
     private final StackKinds kinds;
+    private final List<StackSet> areas;
     private final List<Spread> spreads;
     private final int[] previous;
     /** For each half-edge what spreads across it to its left. */
     private final int[] spreadOf;
 
-    private SpreadBorders(Borderlines lines, StackKinds kinds, List<Spread> spreads) {
+    private SpreadBorders(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         this.lines = lines;
         this.kinds = kinds;
+        this.areas = areas;
         this.spreads = spreads;
         this.previous = new int[lines.size()];
         for (int h = 0; h < previous.length; h++) {
@@ -38,8 +40,8 @@ final class SpreadBorders {
     }
 
     /** All chains of all spreads. */
-    static List<BorderChain> chains(Borderlines lines, StackKinds kinds, List<Spread> spreads) {
-        SpreadBorders borders = new SpreadBorders(lines, kinds, spreads);
+    static List<BorderChain> chains(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
+        SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads);
         List<BorderChain> chains = new ArrayList<>();
         boolean[] done = new boolean[lines.size()];
         for (int h = 0; h < done.length; h++) {
@@ -80,15 +82,31 @@ final class SpreadBorders {
             }
             found[h] = known[into][from];
         }
+        leaveOutWhatGoesOn(found);
         return found;
+    }
+
+    /** Where the area itself goes on beyond an edge for more than the width, it gains nothing. */
+    private void leaveOutWhatGoesOn(int[] found) {
+        Endings endings = new Endings(lines, kinds, areas);
+        for (int h = 0; h < found.length; h++) {
+            if (found[h] != NOTHING && isOwn(h, found[h]) && !endings.isNear(h, spreads.get(found[h]))) {
+                found[h] = NOTHING;
+            }
+        }
+    }
+
+    /** Whether the area that spreads lies to the left of a half-edge already. */
+    private boolean isOwn(int half, int spread) {
+        return kinds.isIn(areas.get(spreads.get(spread).area()), lines.kind(half));
     }
 
     /**
      * The points in which things meet that spread into each other but share no edge there. None where something lies that is
      * of no kind: what opens there is part of that.
      */
-    static List<Contact> contacts(Borderlines lines, StackKinds kinds, List<Spread> spreads) {
-        SpreadBorders borders = new SpreadBorders(lines, kinds, spreads);
+    static List<Contact> contacts(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
+        SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads);
         List<Contact> contacts = new ArrayList<>();
         Ints around = new Ints(8);
         for (int vertex = 0; vertex < lines.vertexCount(); vertex++) {
@@ -116,7 +134,8 @@ final class SpreadBorders {
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
                 int spread = around[i] == around[j] ? NOTHING : between(around[i], around[j]);
-                if (spread != NOTHING) {
+                if (spread != NOTHING
+                        && !kinds.isIn(areas.get(spreads.get(spread).area()), around[j])) {
                     boolean besides = j == (i + 1) % n || i == (j + 1) % n;
                     (besides ? besideEachOther : found).add(spread);
                 }

@@ -7,7 +7,7 @@ import inkstrata.plan.PrintPlan;
 /** Decides which pulls print on which stacks of paint, and in what order; has no geometry in its hands. */
 public non-sealed interface Planner extends Plugin {
     /** How many paints of a stack, from the top, this planner looks at; all of them by default. The map is cheaper for few. */
-    default int depth() {
+    default int depth(Job job) {
         return Integer.MAX_VALUE;
     }
 

@@ -141,7 +141,10 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         if (translucent || NearColours.any(colours, job.merge())) {
             return MapSettings.ALL;
         }
-        return plugins.planners().stream().mapToInt(Planner::depth).max().orElse(1);
+        return plugins.planners().stream()
+                .mapToInt(planner -> planner.depth(job))
+                .max()
+                .orElse(1);
     }
 
     private static List<Row> rows(PlanarMap map, Palette palette) {

@@ -62,7 +62,7 @@ class HardCasesTest {
 
     @Test
     void withoutAKeyEveryColourIsKnockedOut() throws IOException {
-        assertThat(areas(THREE, INKS + "use: {trap: {width: 0 mm}, overprint: {darkest: 0}}"))
+        assertThat(areas(THREE, INKS + "use: {trap: {width: 0 mm}, overprint: {maxFilms: 1}}"))
                 .containsEntry("01-sand.svg", 1600.0 - 600)
                 .containsEntry("02-rust.svg", 400.0)
                 .containsEntry("03-night.svg", 200.0);

@@ -29,7 +29,7 @@ public final class Knockout implements Planner {
     }
 
     @Override
-    public int depth() {
+    public int depth(Job job) {
         return 1;
     }
 

@@ -3,8 +3,8 @@ package inkstrata.overprint;
 import inkstrata.job.Job;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
+import inkstrata.plan.Overlap;
 import inkstrata.plan.PlanningTable;
-import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
 import inkstrata.planar.StackSet;
@@ -12,20 +12,20 @@ import inkstrata.plugin.Option;
 import inkstrata.plugin.Options;
 import inkstrata.plugin.Planner;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
- * The key prints over everything; what the artwork has right beneath it runs on there.
+ * Inks print over others that run on beneath them, wherever the colour hardly changes: what runs on needs no register.
  *
- * <p>The key is the ink the job names, else the darkest one if it is dark. An ink runs on only where the key lies nearer
- * to the eye: when it is printed before the key, on the back of a sheet after it.
+ * <p>Only what the artwork has there runs on, and only beneath what lies nearer to the eye: what is printed before it, on the back of a
+ * sheet after it. Beneath a key that the job names whatever is right beneath it runs on.
  */
 public final class Overprint implements Planner {
-    /** An ink lighter than this would visibly change over another (our own choice; a prediction replaces it one day). */
-    private static final double DARK_ENOUGH = 35;
+    /** More ink in one place dries slowly and cracks (our own choice). */
+    private static final int MOST_FILMS = 3;
 
     @Override
     public String id() {
@@ -34,17 +34,22 @@ public final class Overprint implements Planner {
 
     @Override
     public String description() {
-        return "the key prints over everything, what lies beneath it runs on";
+        return "inks print over others that run on beneath them, where the colour hardly changes";
     }
 
     @Override
     public List<Option> options() {
         return List.of(
                 Option.number(
-                        "darkest",
-                        String.format(Locale.ROOT, "%.0f", DARK_ENOUGH),
+                        "tolerance",
+                        String.valueOf(Overlap.TOLERANCE),
                         new Option.Range(0, 100),
-                        "highest lightness L* at which the darkest ink is taken for the key; 100 takes it in any case, 0 never"));
+                        "by how much a colour may change over what runs on beneath it (CIEDE2000)"),
+                Option.number(
+                        "maxFilms",
+                        String.valueOf(MOST_FILMS),
+                        new Option.Range(1, 8),
+                        "how many films of ink may lie over each other; 1: nothing runs on"));
     }
 
     @Override
@@ -52,57 +57,77 @@ public final class Overprint implements Planner {
         return 20;
     }
 
-    /** The key and what is right beneath it. */
+    /** No deeper than films may lie over each other. */
     @Override
-    public int depth() {
-        return 2;
+    public int depth(Job job) {
+        return mostFilms(job);
     }
 
     @Override
     public PrintPlan plan(PlanningTable table, PrintPlan soFar, Job job) {
-        double darkEnough = Options.of(this, job).number("darkest").orElseThrow();
-        PrintPlan plan = soFar;
-        for (Key key : Key.of(table, darkEnough)) {
-            plan = runOnBeneath(key, table, plan);
+        double tolerance = Options.of(this, job).number("tolerance").orElseThrow();
+        List<Ink> order = soFar.pulls().stream().map(Pull::ink).toList();
+        Comparator<Ink> nearness = (one, other) -> one.equals(other)
+                ? 0
+                : table.sheet().side().isNearer(order.indexOf(one), order.indexOf(other)) ? 1 : -1;
+        Prediction prediction = new Prediction(table);
+        List<RunningOn> found = table.rows().stream()
+                .map(row -> RunningOn.best(row, nearness, prediction, tolerance, mostFilms(job)))
+                .flatMap(Optional::stream)
+                .toList();
+        PrintPlan plan = soFar.withPulls(
+                soFar.pulls().stream().map(pull -> runOn(pull, found)).toList());
+        for (Ink top : order) {
+            Optional<Decision> decision = decision(top, order, found, tolerance);
+            plan = decision.isPresent() ? plan.withDecision(decision.get()) : plan;
         }
         return plan;
     }
 
-    private PrintPlan runOnBeneath(Key key, PlanningTable table, PrintPlan soFar) {
-        List<Pull> pulls = new ArrayList<>();
-        List<String> runningOn = new ArrayList<>();
-        int keyPosition = soFar.pulls().stream().map(Pull::ink).toList().indexOf(key.ink());
-        for (int position = 0; position < soFar.pulls().size(); position++) {
-            Pull pull = soFar.pulls().get(position);
-            StackSet beneath = table.sheet().side().isNearer(keyPosition, position)
-                    ? rightBeneath(key.ink(), pull.ink(), table)
-                    : StackSet.NONE;
-            pulls.add(pull.withPrints(pull.prints().or(beneath)));
-            if (!beneath.isEmpty()) {
-                runningOn.add(pull.ink().name());
-            }
+    private int mostFilms(Job job) {
+        return (int) Math.floor(Options.of(this, job).number("maxFilms").orElseThrow());
+    }
+
+    private static Pull runOn(Pull pull, List<RunningOn> found) {
+        StackSet more = StackSet.of(found.stream()
+                .filter(choice -> choice.inks().contains(pull.ink()))
+                .mapToInt(RunningOn::stack));
+        return pull.withPrints(pull.prints().or(more));
+    }
+
+    /** What runs on beneath an ink; none if nothing does, unless the job names it key. */
+    private Optional<Decision> decision(Ink top, List<Ink> order, List<RunningOn> found, double tolerance) {
+        List<RunningOn> beneath =
+                found.stream().filter(choice -> choice.top().equals(top)).toList();
+        List<String> names = order.stream()
+                .filter(ink -> beneath.stream().anyMatch(choice -> choice.inks().contains(ink)))
+                .map(Ink::name)
+                .toList();
+        if (names.isEmpty() && !top.key()) {
+            return Optional.empty();
         }
-        return soFar.withPulls(pulls).withDecision(new Decision(id(), key.ink().name(), what(runningOn), key.why()));
+        double change = beneath.stream().mapToDouble(RunningOn::change).max().orElse(0);
+        String why = names.isEmpty()
+                ? "The job names it key, but the drawing has nothing beneath it that is farther from the eye."
+                : String.format(
+                        Locale.ROOT,
+                        change > tolerance
+                                ? "The job names it key; its colour changes by up to %.1f (CIEDE2000), more than the %.1f allowed elsewhere."
+                                : "Its colour changes by %.1f at most (CIEDE2000), %.1f is allowed.",
+                        change,
+                        tolerance);
+        return Optional.of(new Decision(id(), top.name(), what(names), why));
     }
 
     private static String what(List<String> runningOn) {
         return switch (runningOn.size()) {
             case 0 -> "Nothing runs on beneath it.";
             case 1 -> "It prints over " + runningOn.get(0) + ", which runs on beneath it.";
-            default ->
-                "It prints over " + String.join(", ", runningOn.subList(0, runningOn.size() - 1)) + " and "
-                        + runningOn.get(runningOn.size() - 1) + ", which run on beneath it.";
+            default -> {
+                List<String> others = new ArrayList<>(runningOn.subList(0, runningOn.size() - 1));
+                yield "It prints over " + String.join(", ", others) + " and " + runningOn.get(runningOn.size() - 1)
+                        + ", which run on beneath it.";
+            }
         };
-    }
-
-    /** The stacks whose top is the key and whose next paint is printed with that ink. */
-    private static StackSet rightBeneath(Ink key, Ink ink, PlanningTable table) {
-        return StackSet.of(table.rows().stream()
-                .filter(row -> row.top().equals(Optional.of(key)) && isNext(row, ink))
-                .flatMapToInt(row -> IntStream.of(row.stack())));
-    }
-
-    private static boolean isNext(Row row, Ink ink) {
-        return row.inks().size() > 1 && row.inks().get(1).equals(Optional.of(ink));
     }
 }

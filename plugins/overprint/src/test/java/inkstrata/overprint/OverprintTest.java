@@ -1,13 +1,17 @@
 package inkstrata.overprint;
 
 import static inkstrata.plan.PlanningExample.ink;
-import static inkstrata.plan.PlanningExample.key;
 import static inkstrata.plan.PlanningExample.row;
 import static inkstrata.plan.PlanningExample.start;
 import static inkstrata.plan.PlanningExample.table;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.colour.Ciede2000;
+import inkstrata.colour.Lab;
+import inkstrata.colour.Spectrum;
 import inkstrata.job.Job;
+import inkstrata.job.JobExample;
+import inkstrata.job.PluginSettings;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable;
@@ -19,13 +23,14 @@ import inkstrata.plan.Side;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Plugins;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class OverprintTest {
     private static final Ink SAND = ink("sand", "#e8cf9a");
     private static final Ink RUST = ink("rust", "#b4512d");
     private static final Ink NIGHT = ink("night", "#1d2440");
-    private static final Ink NAMED = key("named", "#b4512d");
 
     @Test
     void isFoundAtTheDoor() {
@@ -33,13 +38,63 @@ class OverprintTest {
     }
 
     @Test
-    void whatLiesRightBeneathTheDarkestInkRunsOn() {
+    void lightInksRunOnBeneathDarkOnesUpToThreeFilms() {
         PrintPlan plan = plan(
-                List.of(SAND, RUST, NIGHT), row(0), row(1, NIGHT, SAND, RUST), row(2, NIGHT, RUST), row(3, RUST, SAND));
-        assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.of(1));
-        assertThat(plan.pulls().get(1).prints()).isEqualTo(StackSet.of(2));
+                List.of(SAND, RUST, NIGHT),
+                row(0),
+                row(1, NIGHT, SAND, RUST),
+                row(2, NIGHT, RUST),
+                row(3, RUST, SAND),
+                row(4, SAND, NIGHT));
+        assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.of(1, 3));
+        assertThat(plan.pulls().get(1).prints()).isEqualTo(StackSet.of(1, 2));
         assertThat(plan.pulls().get(2).prints()).isEqualTo(StackSet.NONE);
-        assertThat(plan.decisions()).singleElement().extracting(Decision::about).isEqualTo("night");
+        assertThat(plan.decisions()).extracting(Decision::about).containsExactly("rust", "night");
+    }
+
+    @Test
+    void noMoreFilmsThanTheJobAllows() {
+        Row[] rows = {row(1, NIGHT, RUST, SAND), row(2, RUST, SAND)};
+        List<Ink> inks = List.of(SAND, RUST, NIGHT);
+        assertThat(printed(inks, "maxFilms", "2", rows)).containsExactly(StackSet.of(2), StackSet.of(1), StackSet.NONE);
+        assertThat(printed(inks, "maxFilms", "1", rows)).containsExactly(StackSet.NONE, StackSet.NONE, StackSet.NONE);
+    }
+
+    /** The change is worked out here once more, by a film that hides nine tenths in every band. */
+    @Test
+    void nothingRunsOnThatChangesTheColourByMoreThanTheTolerance() {
+        Ink clearRust = new Ink("rust", RUST.swatch(), 0.1, Optional.empty(), false);
+        List<Ink> inks = List.of(SAND, clearRust);
+        Spectrum swatch = Spectrum.of(clearRust.swatch());
+        Spectrum sand = Spectrum.of(SAND.swatch());
+        Spectrum over = Spectrum.of(band -> 0.1 * swatch.at(band)
+                + 0.9
+                        * swatch.at(band)
+                        * (1 - 0.1 * swatch.at(band))
+                        * sand.at(band)
+                        / (1 - 0.1 * swatch.at(band) * sand.at(band)));
+        double change = Ciede2000.difference(over.lab(), Lab.of(clearRust.swatch()));
+        assertThat(change).isGreaterThan(2);
+        assertThat(printed(inks, "tolerance", String.valueOf(change + 0.1), row(1, clearRust, SAND))
+                        .get(0))
+                .isEqualTo(StackSet.of(1));
+        assertThat(printed(inks, "tolerance", String.valueOf(change - 0.1), row(1, clearRust, SAND))
+                        .get(0))
+                .isEqualTo(StackSet.NONE);
+        assertThat(plan(inks, row(1, clearRust, SAND)).pulls().get(0).prints()).isEqualTo(StackSet.NONE);
+    }
+
+    /** A key prints over what is right beneath it, whatever that does to its colour. */
+    @Test
+    void beneathANamedKeyWhatIsRightBeneathRunsOn() {
+        Ink clear = new Ink("clear", RUST.swatch(), 0, Optional.empty(), true);
+        PrintPlan plan = plan(List.of(SAND, NIGHT, clear), row(1, clear, NIGHT, SAND));
+        assertThat(plan.pulls()).extracting(Pull::prints).containsExactly(StackSet.NONE, StackSet.of(1), StackSet.NONE);
+        assertThat(plan.decisions())
+                .singleElement()
+                .satisfies(decision -> assertThat(decision.why())
+                        .startsWith("The job names it key; its colour changes by up to ")
+                        .endsWith("more than the 2.0 allowed elsewhere."));
     }
 
     @Test
@@ -68,18 +123,13 @@ class OverprintTest {
         assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.NONE);
     }
 
-    @Test
-    void aNamedKeyTakesThePlaceOfTheDarkest() {
-        PrintPlan plan = plan(List.of(SAND, NIGHT, NAMED), row(1, NAMED, NIGHT), row(2, NIGHT, SAND));
-        assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.NONE);
-        assertThat(plan.pulls().get(1).prints()).isEqualTo(StackSet.of(1));
-    }
-
-    @Test
-    void theDarkestOfLightInksIsNoKey() {
-        PrintPlan plan = plan(List.of(SAND, RUST), row(1, RUST, SAND));
-        assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.NONE);
-        assertThat(plan.decisions()).isEmpty();
+    private static List<StackSet> printed(List<Ink> inks, String option, String value, Row... rows) {
+        Job job = JobExample.using(
+                Job.DEFAULT_REGISTER_MM, "overprint", Map.of(option, new PluginSettings.Setting(value, 7)));
+        return new Overprint()
+                .plan(table(inks, rows), start(inks), job).pulls().stream()
+                        .map(Pull::prints)
+                        .toList();
     }
 
     private static PrintPlan plan(List<Ink> inks, Row... rows) {

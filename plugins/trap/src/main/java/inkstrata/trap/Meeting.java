@@ -7,6 +7,7 @@ import inkstrata.planar.Spread;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -23,14 +24,18 @@ import java.util.TreeSet;
  * @param giving position of the pull that gives way
  * @param into what the other area shows; its pull does not give way
  * @param from the stacks that show the giving pull or hold it beneath others, without those the other pull runs on beneath
- * @param receiver the stacks of that one look, seen or beneath others, without those the giving pull runs on beneath
+ * @param receiver the stacks of that one look, seen or beneath others; without those the giving pull runs on beneath, unless its rim is
+ *     nearer to the eye: beneath the other it grows on from where it ends
  * @param cover the stacks that some pull nearer to the eye covers: beneath it the rim may go on where a receiver is narrower
  *     than the trap
  * @param widthMm how far the giving pull grows; 0 where a rim would show a third colour and nobody asked for it
  * @param rim how the rim looks; where it takes from what is seen, at least half of that stays
  */
 record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet cover, double widthMm, RimColour rim) {
-    /** Every meeting of a separation, by giving pull and then by receiving look. */
+    /**
+     * Every meeting of a separation: where several could spread across an edge the one whose giving pull is nearest to the eye comes first,
+     * since that is what parts there.
+     */
     static List<Meeting> of(Separation separation, TrapWidths widths, double alike) {
         Map<Integer, List<Look>> byStack = Look.byStack(separation);
         NavigableMap<Look, StackSet> looks = new TreeMap<>();
@@ -45,16 +50,21 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                     .minus(prints(separation.plan(), giving));
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
-                StackSet receiver = received(into, receiving, byStack).minus(prints(separation.plan(), giving));
                 RimColour rim = RimColour.of(separation.plan(), side(separation), giving, into.pull());
+                StackSet all = received(into, receiving, byStack);
+                StackSet gaining = all.minus(prints(separation.plan(), giving));
+                StackSet receiver = rim.isNearer() ? gaining : all;
                 boolean isButted = rim.isThirdColour() && !widths.isAsked(giving, into.pull());
                 double share = GivingWay.share(separation.plan(), giving, into.pull(), alike);
                 double width = isButted ? 0 : widths.of(giving, into.pull()) * share;
-                if (!from.isEmpty() && !receiver.isEmpty() && (width > 0 || isButted)) {
+                if (!from.isEmpty() && !gaining.isEmpty() && (width > 0 || isButted)) {
                     meetings.add(new Meeting(giving, into, from, receiver, cover, width, rim));
                 }
             }
         });
+        if (side(separation) == Side.FRONT) {
+            Collections.reverse(meetings);
+        }
         return meetings;
     }
 
@@ -86,8 +96,30 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                     receiving.computeIfAbsent(b.pull(), pull -> new TreeSet<>()).add(a);
                 }
             }
+            addEndings(pair.one(), pair.other(), separation, byStack, receiving);
+            addEndings(pair.other(), pair.one(), separation, byStack, receiving);
         }
         return receiving;
+    }
+
+    /** What runs on beneath something that begins at the stack beside may end there sooner than the trap is wide. */
+    private static void addEndings(
+            int stack,
+            int beside,
+            Separation separation,
+            Map<Integer, List<Look>> byStack,
+            Map<Integer, SortedSet<Look>> receiving) {
+        for (Look giving : byStack.get(stack)) {
+            for (Look over : byStack.get(beside)) {
+                boolean runsOn = prints(separation.plan(), giving.pull()).contains(beside);
+                boolean begins = !prints(separation.plan(), over.pull()).contains(stack);
+                if (runsOn && begins && side(separation).isNearer(over.pull(), giving.pull())) {
+                    receiving
+                            .computeIfAbsent(giving.pull(), pull -> new TreeSet<>())
+                            .add(over);
+                }
+            }
+        }
     }
 
     /** What is nearest to the eye of what does not run on at the stack beside. */
