@@ -16,16 +16,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a printmaker is told about the samples. */
 class SampleLimitsTest {
-    /** Edges on the poster that cross beneath the key at flat angles. */
-    private static final int FLAT_CROSSINGS = 5;
-
     static List<Sample> samples() {
         return Sample.all();
     }
 
     @ParameterizedTest
     @MethodSource("samples")
-    void samplesHoldToTheirRegisterButForFlatCrossingsOfThePoster(Sample sample) throws IOException {
+    void samplesHoldToTheirRegister(Sample sample) throws IOException {
         Job job = JobReader.read(sample.job());
         Separator separator = new Separator(Press.plugins());
         Separation separation = separator.separate(Press.read(sample), job);
@@ -33,12 +30,8 @@ class SampleLimitsTest {
         long warnings = findings.stream()
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .count();
-        if (sample.name().equals("orchard")) {
-            assertThat(warnings).isLessThanOrEqualTo(FLAT_CROSSINGS);
-        } else {
-            assertThat(warnings).isZero();
-            assertThat(findings.get(findings.size() - 1).measured())
-                    .startsWith(String.format(Locale.ROOT, "holds to %.2f mm", job.registerMm()));
-        }
+        assertThat(warnings).isZero();
+        assertThat(findings.get(findings.size() - 1).measured())
+                .startsWith(String.format(Locale.ROOT, "holds to %.2f mm", job.registerMm()));
     }
 }

@@ -52,12 +52,11 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
                 RimColour rim = RimColour.of(separation.plan(), side(separation), giving, into.pull());
                 StackSet all = received(into, receiving, byStack);
-                StackSet gaining = all.minus(prints(separation.plan(), giving));
-                StackSet receiver = rim.isNearer() ? gaining : all;
+                StackSet receiver = rim.isNearer() ? all.minus(prints(separation.plan(), giving)) : all;
                 boolean isButted = rim.isThirdColour() && !widths.isAsked(giving, into.pull());
                 double share = GivingWay.share(separation.plan(), giving, into.pull(), alike);
                 double width = isButted ? 0 : widths.of(giving, into.pull()) * share;
-                if (!from.isEmpty() && !gaining.isEmpty() && (width > 0 || isButted)) {
+                if (!from.isEmpty() && !receiver.isEmpty() && (width > 0 || isButted)) {
                     meetings.add(new Meeting(giving, into, from, receiver, cover, width, rim));
                 }
             }

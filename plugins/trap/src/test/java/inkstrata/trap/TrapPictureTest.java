@@ -150,6 +150,19 @@ class TrapPictureTest {
                                 .fill(SAND, rectangle(1, 1, 6, 6))
                                 .fill(NIGHT, disc(4, 4, 2))
                                 .separated((ink, row) -> row.inks().contains(Optional.of(ink)), SAND, NIGHT)),
+                rule(
+                        "run-on-that-ends",
+                        new FlatDrawing(SIDE, SIDE)
+                                .fill(SAND, polygon(1, 1, 7, 1, 7, 3.8, 1, 4.6))
+                                .fill(RUST, polygon(1, 4.6, 7, 3.8, 7, 7, 1, 7))
+                                .fill(NIGHT, rectangle(1, 4, 6, 3))
+                                .separated(
+                                        (ink, row) -> ink.equals(SAND)
+                                                ? row.inks().contains(Optional.of(SAND))
+                                                : row.top().equals(Optional.of(ink)),
+                                        SAND,
+                                        RUST,
+                                        NIGHT)),
                 rule("clear-inks", sideBySide(LEMON, WATER)));
     }
 
