@@ -12,8 +12,10 @@ import inkstrata.measure.Grid;
  * @param width how far it spreads from there, in grid steps
  * @param startSweep how far it spreads around its first vertex, from straight across on, in radians; 0 if it is closed
  * @param endSweep likewise around its last vertex
+ * @param ownMm how much of its length has what spreads on both sides already
  */
-record BorderChain(int spread, int[] xy, boolean isClosed, double width, double startSweep, double endSweep) {
+record BorderChain(
+        int spread, int[] xy, boolean isClosed, double width, double startSweep, double endSweep, double ownMm) {
     /** From straight across all the way round to the chain's far side. */
     static final double ALL_ROUND = 1.5 * Math.PI;
 
@@ -22,11 +24,12 @@ record BorderChain(int spread, int[] xy, boolean isClosed, double width, double 
         return xy.length / 2 - 1;
     }
 
+    /** How long the border is that would part, in millimetres. */
     double lengthMm() {
         double steps = 0;
         for (int i = 2; i < xy.length; i += 2) {
             steps += Math.hypot(xy[i] - xy[i - 2], xy[i + 1] - xy[i - 1]);
         }
-        return steps * Grid.STEP_MM;
+        return steps * Grid.STEP_MM - ownMm;
     }
 }

@@ -145,7 +145,8 @@ final class HalfLeft {
                         first == 0 && !chain.isClosed()
                                 ? chain.startSweep()
                                 : sweep(level, levels[(start + first + n - 1) % n]),
-                        end == n && !chain.isClosed() ? chain.endSweep() : sweep(level, levels[(start + end) % n])));
+                        end == n && !chain.isClosed() ? chain.endSweep() : sweep(level, levels[(start + end) % n]),
+                        0));
             }
             first = end;
         }
@@ -159,7 +160,7 @@ final class HalfLeft {
 
     private static List<BorderChain> whole(BorderChain chain, int[] xy, int level) {
         double width = level * chain.width() / LEVELS;
-        return width < 1 ? List.of() : List.of(new BorderChain(chain.spread(), xy, true, width, 0, 0));
+        return width < 1 ? List.of() : List.of(new BorderChain(chain.spread(), xy, true, width, 0, 0, 0));
     }
 
     private static void add(int[] xy, int vertex, Ints to) {

@@ -169,8 +169,10 @@ final class SpreadBorders {
         addVertex(lines.origin(first), xy);
         int at = first;
         int last = first;
+        double own = 0;
         do {
             done[at] = true;
+            own += isOwn(at, spread) ? length(at) : 0;
             addVertex(lines.origin(at ^ 1), xy);
             last = at;
             at = after(at, spread);
@@ -182,7 +184,14 @@ final class SpreadBorders {
                 isClosed,
                 spreads.get(spread).widthMm() * Grid.STEPS_PER_MM,
                 isClosed ? 0 : sweep.before(first),
-                isClosed ? 0 : sweep.after(last));
+                isClosed ? 0 : sweep.after(last),
+                own * Grid.STEP_MM);
+    }
+
+    private double length(int half) {
+        int from = lines.origin(half);
+        int to = lines.origin(half ^ 1);
+        return Math.hypot((double) lines.x(to) - lines.x(from), (double) lines.y(to) - lines.y(from));
     }
 
     private boolean isWithin(int half, int spread) {

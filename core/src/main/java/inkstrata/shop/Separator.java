@@ -171,7 +171,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         }
         PrintPlan plan = new PrintPlan(
                 ordered.stream().map(ink -> new Pull(ink, StackSet.NONE)).toList(), List.of());
-        for (Planner planner : plugins.planners()) {
+        for (Planner planner : Claims.settled(plugins.planners(), job)) {
             plan = planner.plan(table, plan, job);
         }
         return plan;

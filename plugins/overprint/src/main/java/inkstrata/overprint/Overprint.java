@@ -8,6 +8,7 @@ import inkstrata.plan.PlanningTable;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
 import inkstrata.planar.StackSet;
+import inkstrata.plugin.Claim;
 import inkstrata.plugin.Option;
 import inkstrata.plugin.Options;
 import inkstrata.plugin.Planner;
@@ -16,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Inks print over others that run on beneath them, wherever the colour hardly changes: what runs on needs no register.
@@ -61,6 +63,12 @@ public final class Overprint implements Planner {
     @Override
     public int depth(Job job) {
         return mostFilms(job);
+    }
+
+    /** Unless nothing runs on. */
+    @Override
+    public Set<Claim> claims(Job job) {
+        return mostFilms(job) > 1 ? Set.of(Claim.RUNNING_ON) : Set.of();
     }
 
     @Override

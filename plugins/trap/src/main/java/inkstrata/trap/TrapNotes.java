@@ -14,11 +14,14 @@ import java.util.stream.Stream;
 
 /** Says what was done: which ink grew under or over which, how wide, along what length. */
 record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separation) {
+    /** What is left of borders that part nothing is rounding. */
+    private static final double MEASURABLE_MM = 1e-9;
+
     /** A warning for each two inks that only touch; then a note for each pull that gives way and each width, in their order. */
     List<Note> notes() {
         SortedMap<Rim, SortedMap<Integer, Double>> lengths = new TreeMap<>();
         for (int m = 0; m < meetings.size(); m++) {
-            if (spreading.borderMm(m) > 0 && !meetings.get(m).isButted()) {
+            if (spreading.borderMm(m) > MEASURABLE_MM && !meetings.get(m).isButted()) {
                 Rim rim = new Rim(meetings.get(m).giving(), meetings.get(m).widthMm());
                 lengths.computeIfAbsent(rim, known -> new TreeMap<>())
                         .merge(meetings.get(m).into().pull(), spreading.borderMm(m), Double::sum);
@@ -42,7 +45,7 @@ record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separat
     private SortedMap<TrapWidths.Pair, Double> butted() {
         SortedMap<TrapWidths.Pair, Double> lengths = new TreeMap<>();
         for (int m = 0; m < meetings.size(); m++) {
-            if (spreading.borderMm(m) > 0 && meetings.get(m).isButted()) {
+            if (spreading.borderMm(m) > MEASURABLE_MM && meetings.get(m).isButted()) {
                 TrapWidths.Pair pair = TrapWidths.Pair.of(
                         meetings.get(m).giving(), meetings.get(m).into().pull());
                 lengths.merge(pair, spreading.borderMm(m), Double::sum);
