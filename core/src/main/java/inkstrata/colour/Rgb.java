@@ -28,6 +28,23 @@ public record Rgb(int red, int green, int blue) implements Comparable<Rgb> {
         return new Rgb(packed >> 16 & 0xff, packed >> 8 & 0xff, packed & 0xff);
     }
 
+    /** The nearest colour channel by channel; what sRGB does not hold is cut off (matrix: CSS Color 4). */
+    public static Rgb of(Xyz xyz) {
+        double x = xyz.x();
+        double y = xyz.y();
+        double z = xyz.z();
+        return new Rgb(
+                coded(12831.0 / 3959 * x - 329.0 / 214 * y - 1974.0 / 3959 * z),
+                coded(-851781.0 / 878810 * x + 1648619.0 / 878810 * y + 36519.0 / 878810 * z),
+                coded(705.0 / 12673 * x - 2585.0 / 12673 * y + 705.0 / 667 * z));
+    }
+
+    /** The 8-bit channel of linear light. */
+    private static int coded(double linear) {
+        double coded = linear <= 0.0031308 ? 12.92 * linear : 1.055 * Math.pow(linear, 1 / 2.4) - 0.055;
+        return (int) Math.rint(255 * Math.max(0, Math.min(1, coded)));
+    }
+
     /**
      * Reads {@code #rrggbb}.
      *

@@ -56,6 +56,11 @@ public final class Spectrum {
         return Observer.xyz(shares);
     }
 
+    /** Nearly how it looks: sRGB does not hold every colour. */
+    public Rgb rgb() {
+        return Rgb.of(xyz());
+    }
+
     public Lab lab() {
         return Lab.of(xyz());
     }

@@ -4,6 +4,7 @@ import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -113,6 +114,26 @@ public final class Region {
     /** Whether a place lies inside or on the outline. Looks at every edge. */
     public boolean covers(Place place) {
         return !isEmpty() && RegionMeasures.covers(this, place);
+    }
+
+    /**
+     * A place on its largest part: the middle of its corners if that lies within, else a corner.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public Place somewhere() {
+        Ring shell = polygons.stream()
+                .map(Polygon::shell)
+                .max(Comparator.comparingLong(Ring::doubledArea))
+                .orElseThrow(() -> new IllegalArgumentException("an empty region has no place"));
+        double x = 0;
+        double y = 0;
+        for (int i = 0; i < shell.size(); i++) {
+            x += Grid.millimetres(shell.x(i)) / shell.size();
+            y += Grid.millimetres(shell.y(i)) / shell.size();
+        }
+        Place middle = new Place(x, y);
+        return covers(middle) ? middle : new Place(Grid.millimetres(shell.x(0)), Grid.millimetres(shell.y(0)));
     }
 
     public Region union(Region other) {

@@ -62,6 +62,17 @@ class ColourTest {
     }
 
     @Test
+    void sRgbComesBackFromXyz() {
+        Random random = new Random(12);
+        for (int i = 0; i < 2000; i++) {
+            Rgb colour = Rgb.of(random.nextInt(1 << 24));
+            assertThat(Rgb.of(Xyz.of(colour))).isEqualTo(colour);
+        }
+        assertThat(Rgb.of(new Xyz(2, 2, 2))).isEqualTo(Rgb.WHITE);
+        assertThat(Rgb.of(new Xyz(-1, -1, -1))).isEqualTo(Rgb.BLACK);
+    }
+
+    @Test
     void hexReadsBack() {
         assertThat(Rgb.parse("#1D2440").hex()).isEqualTo("#1d2440");
         assertThatThrownBy(() -> Rgb.parse("1d2440")).hasMessageContaining("#rrggbb");

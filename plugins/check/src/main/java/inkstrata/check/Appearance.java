@@ -1,7 +1,6 @@
 package inkstrata.check;
 
 import inkstrata.measure.Grid;
-import inkstrata.measure.Place;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Overlap;
 import inkstrata.planar.Region;
@@ -14,7 +13,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /**
  * Places where films in register would not show the artwork: ink that is missing, ink on bare sheet, over or beneath another, rims
@@ -147,25 +145,14 @@ final class Appearance {
         return new Finding(
                 severity,
                 rule,
-                place(piece),
+                piece.somewhere(),
                 String.format(Locale.ROOT, "%s (%.2f mm²)", measured, piece.areaMm2()),
                 limit,
                 remedy);
     }
 
-    /** Its middle if that lies within, else a corner. */
-    static Place place(Region piece) {
-        Ring shell = piece.polygons().get(0).shell();
-        double x =
-                IntStream.range(0, shell.size()).mapToDouble(shell::x).average().orElseThrow();
-        double y =
-                IntStream.range(0, shell.size()).mapToDouble(shell::y).average().orElseThrow();
-        Place middle = new Place(x * Grid.STEP_MM, y * Grid.STEP_MM);
-        return piece.covers(middle) ? middle : new Place(Grid.millimetres(shell.x(0)), Grid.millimetres(shell.y(0)));
-    }
-
     private static boolean isIn(Region own, Region piece) {
-        return own.covers(place(piece));
+        return own.covers(piece.somewhere());
     }
 
     /** How far the piece's farthest corner is from the pull's own area; the most a rim may have if it is farther. */

@@ -28,7 +28,7 @@ final class PaintFaults {
         return new Finding(
                 Severity.ERROR,
                 "grey paint",
-                Appearance.place(largest),
+                largest.somewhere(),
                 String.format(
                         Locale.ROOT,
                         "%s holds paint of %s (%.2f mm²)",

@@ -180,7 +180,8 @@ class VerbsTest {
                 .isDone()
                 .out();
         assertThat(list.lines().filter(line -> !line.startsWith(" ")).map(line -> line.replaceAll(" .*", "")))
-                .containsExactly("knockout", "overprint", "trap", "check", "stranger", "positive");
+                .containsExactly(
+                        "knockout", "overprint", "reduction", "trap", "check", "step-colours", "stranger", "positive");
         assertThat(list)
                 .contains("stranger (inspector, stranger.jar): looks over your shoulder")
                 .contains("  width: ");
@@ -192,7 +193,7 @@ class VerbsTest {
         assertThat(plugins)
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
-                .isEqualTo("[knockout, overprint, trap, check, positive]");
+                .isEqualTo("[knockout, overprint, reduction, trap, check, step-colours, positive]");
     }
 
     @Test

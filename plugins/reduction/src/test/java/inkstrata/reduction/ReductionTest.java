@@ -1,0 +1,135 @@
+package inkstrata.reduction;
+
+import static inkstrata.plan.PlanningExample.ink;
+import static inkstrata.plan.PlanningExample.row;
+import static inkstrata.plan.PlanningExample.start;
+import static inkstrata.plan.PlanningExample.table;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import inkstrata.artwork.Outline;
+import inkstrata.colour.Rgb;
+import inkstrata.job.Job;
+import inkstrata.job.JobExample;
+import inkstrata.job.PluginSettings.Setting;
+import inkstrata.plan.Ink;
+import inkstrata.plan.PlanningTable;
+import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Pull;
+import inkstrata.plan.Sheet;
+import inkstrata.plan.Side;
+import inkstrata.planar.Region;
+import inkstrata.planar.StackSet;
+import inkstrata.plugin.Plugins;
+import inkstrata.separation.Finding;
+import inkstrata.separation.FlatDrawing;
+import inkstrata.separation.RandomDrawing;
+import inkstrata.separation.Separation;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class ReductionTest {
+    private static final int DRAWINGS = 200;
+    private static final Ink SAND = ink("sand", "#e8cf9a");
+    private static final Ink RUST = ink("rust", "#b4512d");
+    private static final Ink NIGHT = ink("night", "#1d2440");
+
+    @Test
+    void isFoundAtTheDoor() {
+        Plugins found = Plugins.load(getClass().getClassLoader());
+        assertThat(found.planners()).hasExactlyElementsOfTypes(Reduction.class);
+        assertThat(found.inspectors()).hasExactlyElementsOfTypes(StepColours.class);
+    }
+
+    @Test
+    void doesNothingUnlessItIsAskedFor() {
+        PrintPlan before = start(List.of(SAND, NIGHT));
+        assertThat(new Reduction().plan(table(List.of(SAND, NIGHT), row(0, NIGHT)), before, Job.DEFAULT))
+                .isEqualTo(before);
+        assertThat(new Reduction().claims(Job.DEFAULT)).isEmpty();
+    }
+
+    @Test
+    void eachInkPrintsBeneathAllThatLieOverIt() {
+        PlanningTable table =
+                table(List.of(SAND, RUST, NIGHT), row(0), row(1, SAND), row(2, RUST, NIGHT), row(3, NIGHT, SAND));
+        assertThat(new Reduction().plan(table, start(table.inks()), on()).pulls())
+                .extracting(Pull::prints)
+                .containsExactly(StackSet.of(1, 2, 3), StackSet.of(2, 3), StackSet.of(3));
+    }
+
+    /** Seen through the sheet the first pull lies over the others. */
+    @Test
+    void onTheBackTheFirstPrintIsTheSmallest() {
+        PlanningTable front = table(List.of(NIGHT, SAND), row(0, SAND), row(1, NIGHT));
+        PlanningTable back =
+                new PlanningTable(new Sheet(front.sheet().size(), Rgb.WHITE, Side.BACK), front.inks(), front.rows());
+        assertThat(new Reduction().plan(back, start(front.inks()), on()).pulls())
+                .extracting(Pull::prints)
+                .containsExactly(StackSet.of(1), StackSet.of(0, 1));
+    }
+
+    @Test
+    void theDecisionSaysHowHighInkStands() {
+        PlanningTable table = table(List.of(SAND, NIGHT), row(0), row(1, SAND), row(2, NIGHT), row(3, NIGHT, SAND));
+        assertThat(new Reduction().plan(table, start(table.inks()), on()).decisions())
+                .singleElement()
+                .satisfies(decision -> assertThat(decision.why())
+                        .isEqualTo("The job asks for a reduction."
+                                + " Films over each other: 0 on 25.0 %, 1 on 25.0 %, 2 on 50.0 % of the picture."));
+    }
+
+    /** Of every drawing: what a print has beyond the one before it is nothing, and each place shows its own colour last. */
+    @Test
+    void printsNestAndEveryPlaceEndsInItsColour() {
+        for (long seed = 0; seed < DRAWINGS; seed++) {
+            Separation drawn = RandomDrawing.of(seed, 1);
+            List<Region> printed = new Reduction()
+                    .plan(drawn.table(), drawn.plan(), on()).pulls().stream()
+                            .map(pull -> drawn.map().dissolve(pull.prints()))
+                            .toList();
+            for (int pull = 0; pull < printed.size(); pull++) {
+                Region next = pull + 1 < printed.size() ? printed.get(pull + 1) : Region.union(List.of());
+                assertThat(next.minus(printed.get(pull)).areaMm2())
+                        .as("drawing %s, pull %s", seed, pull + 1)
+                        .isZero();
+                Region shown = printed.get(pull).minus(next);
+                Region wanted = drawn.printed().get(pull);
+                assertThat(shown.minus(wanted).areaMm2() + wanted.minus(shown).areaMm2())
+                        .as("drawing %s, pull %s", seed, pull)
+                        .isZero();
+            }
+        }
+    }
+
+    /** Inks that hide well form a chain in any order; a clear one does not. */
+    @Test
+    void colouredOverOthersIsFound() {
+        assertThat(found(SAND, NIGHT)).isEmpty();
+        Ink clear = new Ink("rust", RUST.swatch(), 0.1, Optional.empty(), false);
+        assertThat(found(NIGHT, clear)).singleElement().satisfies(finding -> {
+            assertThat(finding.rule()).isEqualTo("step colour");
+            assertThat(finding.measured()).startsWith("rust comes out as about #");
+            assertThat(finding.place().x()).isBetween(10.0, 20.0);
+        });
+    }
+
+    private static List<Finding> found(Ink first, Ink second) {
+        Separation drawn = new FlatDrawing(60, 40)
+                .fill(first, Outline.rectangle(5, 5, 50, 30))
+                .fill(second, Outline.rectangle(10, 10, 10, 10))
+                .separated((ink, row) -> false, first, second);
+        PrintPlan plan = new Reduction().plan(drawn.table(), drawn.plan(), on());
+        List<Region> printed = IntStream.range(0, plan.pulls().size())
+                .mapToObj(pull -> drawn.map().dissolve(plan.pulls().get(pull).prints()))
+                .toList();
+        return new StepColours()
+                .inspect(new Separation(drawn.artwork(), drawn.map(), drawn.table(), plan, printed, List.of()), on());
+    }
+
+    private static Job on() {
+        return JobExample.using(0.4, "reduction", Map.of("on", new Setting("true", 8)));
+    }
+}
