@@ -10,13 +10,15 @@ import java.util.stream.IntStream;
 /** What the stacks of a mapped {@link SpreadDrawing} stand for: the kind that was there and what has spread over it. */
 final class SpreadStacks {
     private final StackKinds kinds;
+    private final List<StackSet> areas;
     private final List<Spread> spreads;
     private final List<Integer> kindOf = new ArrayList<>();
     private final List<BitSet> spreadsOver = new ArrayList<>();
 
     /** @param stacks of a map whose stacks were put into their {@link #meaning} */
-    SpreadStacks(List<PaintStack> stacks, StackKinds kinds, List<Spread> spreads) {
+    SpreadStacks(List<PaintStack> stacks, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         this.kinds = kinds;
+        this.areas = areas;
         this.spreads = spreads;
         for (PaintStack stack : stacks) {
             int kind = Borderlines.NONE;
@@ -34,12 +36,16 @@ final class SpreadStacks {
         }
     }
 
-    /** Takes corridors out of a stack that do not count: one counts only where it lies over what it may spread over. */
-    static UnaryOperator<int[]> meaning(StackKinds kinds, List<Spread> spreads) {
+    /**
+     * Takes corridors out of a stack that do not count: one counts only where it lies over what it may spread over, and what spreads does not
+     * lie already.
+     */
+    static UnaryOperator<int[]> meaning(StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         boolean[][] counts = new boolean[kinds.count()][spreads.size()];
         for (int kind = 0; kind < counts.length; kind++) {
             for (int spread = 0; spread < spreads.size(); spread++) {
-                counts[kind][spread] = kinds.isIn(spreads.get(spread).over(), kind);
+                counts[kind][spread] = kinds.isIn(spreads.get(spread).over(), kind)
+                        && !kinds.isIn(areas.get(spreads.get(spread).area()), kind);
             }
         }
         return colours -> {
@@ -77,8 +83,15 @@ final class SpreadStacks {
         return kind;
     }
 
+    /** Whether a spread comes from there: from what gives way, or on from where that ends beneath what it spreads into. */
     boolean isFrom(int spread, int stack) {
-        return stack != EdgeTable.OUTSIDE && kinds.isIn(spreads.get(spread).from(), kindOf.get(stack));
+        if (stack == EdgeTable.OUTSIDE) {
+            return false;
+        }
+        int kind = kindOf.get(stack);
+        Spread from = spreads.get(spread);
+        return kinds.isIn(from.from(), kind)
+                || (kinds.isIn(from.into(), kind) && kinds.isIn(areas.get(from.area()), kind));
     }
 
     /** The number of a stack like that one, over which that area has not spread. */

@@ -65,8 +65,10 @@ public final class Spreading {
             Artwork drawing =
                     SpreadDrawing.of(map.frame(), lines, kinds.count(), chains, contacts, spreads, corners, mitreLimit);
             PlanarMap mapped = PlanarMapper.map(
-                    drawing, MapSettings.DEFAULT.withThreads(map.threads()), SpreadStacks.meaning(kinds, spreads));
-            SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, spreads);
+                    drawing,
+                    MapSettings.DEFAULT.withThreads(map.threads()),
+                    SpreadStacks.meaning(kinds, areas, spreads));
+            SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, areas, spreads);
             EdgeTable edges = mapped.edges();
             Set<Contact> held = Set.copyOf(contacts);
             for (int area = 0; area < areas.size(); area++) {
