@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 
 /**
@@ -40,6 +41,23 @@ public final class RandomDrawing {
         List<Ink> order = new ArrayList<>(List.of(lightFirst()));
         Collections.reverse(order);
         return drawing(number).withThreads(1).knockedOut(order.toArray(Ink[]::new));
+    }
+
+    /** Printed light to dark, of each three inks that lie over each other those that are lighter than the topmost run on beneath it. */
+    public static Separation runningOn(long number) {
+        List<Ink> order = List.of(lightFirst());
+        return drawing(number)
+                .withThreads(1)
+                .separated(
+                        (ink, row) -> {
+                            int paint = row.inks().indexOf(Optional.of(ink));
+                            return paint >= 0
+                                    && paint < 3
+                                    && row.inks().subList(0, paint).stream().allMatch(Optional::isPresent)
+                                    && order.indexOf(ink)
+                                            <= order.indexOf(row.top().orElseThrow());
+                        },
+                        lightFirst());
     }
 
     private static Ink[] lightFirst() {

@@ -46,6 +46,15 @@ class SimulationTest {
                 .beyondTheLimitSheetShows();
     }
 
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void whatRunsOnHoldsAsWell(long seed) {
+        Simulation simulation =
+                new Simulation("drawing " + seed + " running on", trapped(RandomDrawing.runningOn(seed)), REGISTER_MM);
+        simulation.whatHoldsShowsNoSheet();
+        simulation.beyondTheLimitSheetShows();
+    }
+
     private static Simulation simulation(long seed) {
         return new Simulation("drawing " + seed, trapped(RandomDrawing.of(seed, 1)), REGISTER_MM);
     }
