@@ -52,14 +52,16 @@ record RunningOn(int stack, Ink top, List<Ink> inks, double change) {
                 choices.add(new RunningOn(row.stack(), top, inks, prediction.change(top, inks)));
             }
         }
+        boolean holds = top.key() && !beneath.isEmpty() && nearness.compare(beneath.get(0), top) < 0;
+        if (holds) {
+            choices.removeIf(choice -> !choice.inks().contains(beneath.get(0)));
+        }
         Optional<RunningOn> best = choices.stream()
                 .filter(choice -> choice.change() <= tolerance)
                 .reduce((one, other) -> BETTER.compare(other, one) > 0 ? other : one);
-        return best.isPresent() || !top.key()
+        return best.isPresent() || !holds
                 ? best
-                : choices.stream()
-                        .filter(choice -> choice.inks().equals(beneath.subList(0, 1)))
-                        .findFirst();
+                : choices.stream().filter(choice -> choice.inks().size() == 1).findFirst();
     }
 
     /** The next inks down, as far as no paint without an ink lies between. */
