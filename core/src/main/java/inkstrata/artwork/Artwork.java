@@ -18,6 +18,11 @@ public record Artwork(String name, Frame frame, List<FlatShape> shapes, List<Not
         notes = List.copyOf(notes);
     }
 
+    /** The same with other shapes. */
+    public Artwork withShapes(List<FlatShape> newShapes) {
+        return new Artwork(name, frame, newShapes, notes);
+    }
+
     /** The same drawing elsewhere on the sheet, in millimetres; shared clips stay shared. */
     public Artwork movedBy(double dx, double dy) {
         IdentityHashMap<Clip, Clip> moved = new IdentityHashMap<>();
@@ -34,7 +39,8 @@ public record Artwork(String name, Frame frame, List<FlatShape> shapes, List<Not
                                                 .map(part -> part.movedBy(dx, dy))
                                                 .toList())))
                                 .toList(),
-                        shape.source()))
+                        shape.source(),
+                        shape.drawing()))
                 .toList();
         return new Artwork(name, frame.movedBy(dx, dy), there, notes);
     }

@@ -13,14 +13,32 @@ import java.util.Optional;
  * @param group the innermost group that shines through as a whole, if any
  * @param clips it shows only where all of them let it
  * @param source the element it came from
+ * @param drawing the name of the drawing of its own that it belongs to; empty for the picture itself
  */
 public record FlatShape(
-        Area area, Rgb colour, double opacity, Optional<TranslucentGroup> group, List<Clip> clips, Source source) {
+        Area area,
+        Rgb colour,
+        double opacity,
+        Optional<TranslucentGroup> group,
+        List<Clip> clips,
+        Source source,
+        String drawing) {
     public FlatShape {
         clips = List.copyOf(clips);
         if (!(opacity > 0 && opacity <= 1)) {
             throw new IllegalArgumentException("opacity " + opacity + " is outside 0 (not included) to 1");
         }
+    }
+
+    /** A shape of the picture itself. */
+    public FlatShape(
+            Area area, Rgb colour, double opacity, Optional<TranslucentGroup> group, List<Clip> clips, Source source) {
+        this(area, colour, opacity, group, clips, source, "");
+    }
+
+    /** The same, opaque, in a drawing of its own. */
+    public FlatShape in(String newDrawing) {
+        return new FlatShape(area, colour, 1, Optional.empty(), clips, source, newDrawing);
     }
 
     /** An opaque shape without clips. */

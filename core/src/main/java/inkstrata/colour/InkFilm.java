@@ -42,6 +42,34 @@ public record InkFilm(Spectrum alone, Spectrum through) {
     }
 
     /**
+     * The film that was measured over two cards which are neither ideal white nor black: in the equations for both the squares of what
+     * the film reflects alone cancel.
+     *
+     * @throws IllegalArgumentException if no film can reflect that
+     */
+    public static InkFilm measured(Spectrum overWhite, Spectrum overBlack, Spectrum white, Spectrum black) {
+        Spectrum alone = Spectrum.of(band -> {
+            double w = white.at(band);
+            double b = black.at(band);
+            if (!(w > b)) {
+                throw new IllegalArgumentException("the white card reflects " + w + " and the black one " + b + " at "
+                        + Spectrum.nanometres(band) + " nm. White must reflect more.");
+            }
+            double both = w * b;
+            return (overWhite.at(band) * b - overBlack.at(band) * w)
+                    / (b - w + (overWhite.at(band) - overBlack.at(band)) * both);
+        });
+        return measured(
+                Spectrum.of(band -> {
+                    double squared = (overWhite.at(band) - alone.at(band))
+                            * (1 - alone.at(band) * white.at(band))
+                            / white.at(band);
+                    return alone.at(band) + squared / (1 - alone.at(band));
+                }),
+                alone);
+    }
+
+    /**
      * The film of one absorption, scattering and thickness in all bands, each 0 or more, in units whose products are plain numbers.
      */
     static InkFilm of(double absorption, double scattering, double thickness) {

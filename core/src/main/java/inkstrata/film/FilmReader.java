@@ -6,6 +6,7 @@ import inkstrata.artwork.svg.ReadOptions;
 import inkstrata.artwork.svg.SvgReader;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
+import inkstrata.plan.Ink;
 import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
 import inkstrata.planar.MapSettings;
@@ -32,12 +33,13 @@ public record FilmReader(Sheet sheet, Frame picture) {
     /**
      * Reads one.
      *
+     * @param ink that it is the film of: for one that is printed on the back it is mirrored
      * @throws ArtworkException if the file is no film
      * @throws IOException if it cannot be read
      */
-    public Film read(Path file) throws IOException {
+    public Film read(Path file, Ink ink) throws IOException {
         Similarity turn =
-                sheet.side() == Side.BACK ? Similarity.mirror(sheet.size().width()) : Similarity.NONE;
+                sheet.side(ink) == Side.BACK ? Similarity.mirror(sheet.size().width()) : Similarity.NONE;
         FilmPage place = new FilmPage(sheet.size(), turn.of(picture));
         Artwork page = place.place(SvgReader.read(file, ReadOptions.DEFAULT.keepingOrigin()));
         boolean isMixed = !page.shapes().stream().allMatch(shape -> shape.isOpaque());

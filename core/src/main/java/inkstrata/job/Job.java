@@ -1,6 +1,8 @@
 package inkstrata.job;
 
+import inkstrata.colour.InkFilm;
 import inkstrata.colour.Rgb;
+import inkstrata.colour.Spectrum;
 import inkstrata.measure.Place;
 import inkstrata.measure.Size;
 import inkstrata.plan.Ink;
@@ -18,12 +20,14 @@ import java.util.TreeMap;
  * @param title of the print; empty means the artwork's name
  * @param sheet size of the sheet; empty means the artwork with room for marks around it
  * @param sheetColour of the bare sheet
- * @param side the side that is printed
+ * @param side the side that is printed, unless an ink says otherwise
+ * @param sheetFilm what the sheet reflects and lets through
  * @param artworkWidthMm true width of the picture, if it is set here
  * @param artworkPlace top left corner of the picture on the sheet; empty means centred
  * @param registerMm the most by which any two pulls may be off from each other
- * @param merge fill colours closer than this (CIEDE2000) become one ink
+ * @param merge which colours share an ink
  * @param inks the inks that are listed; the rest is made from the artwork's colours
+ * @param also colours of the artwork that an ink prints beside its own, with its name
  * @param order of the inks
  * @param edition how many prints
  * @param films by name of the ink, the file of its film in the folder that is checked; inks that are not named go by file name
@@ -35,11 +39,13 @@ public record Job(
         Optional<Size> sheet,
         Rgb sheetColour,
         Side side,
+        InkFilm sheetFilm,
         OptionalDouble artworkWidthMm,
         Optional<Place> artworkPlace,
         double registerMm,
-        double merge,
+        Merge merge,
         List<Ink> inks,
+        Map<Rgb, String> also,
         AskedOrder order,
         Edition edition,
         Map<String, String> films,
@@ -48,20 +54,19 @@ public record Job(
     /** Most register error by hand on ordinary sheets (common practice, no source). */
     public static final double DEFAULT_REGISTER_MM = 0.4;
 
-    /** Two colours closer than this pass for equal in a print (common practice, no source). */
-    public static final double DEFAULT_MERGE = 2.0;
-
     public static final Job DEFAULT = new Job(
             "",
             "",
             Optional.empty(),
             Rgb.WHITE,
             Side.FRONT,
+            InkFilm.of(Spectrum.WHITE, 1),
             OptionalDouble.empty(),
             Optional.empty(),
             DEFAULT_REGISTER_MM,
-            DEFAULT_MERGE,
+            Merge.DEFAULT,
             List.of(),
+            Map.of(),
             AskedOrder.NONE,
             Edition.DEFAULT,
             Map.of(),
@@ -69,8 +74,114 @@ public record Job(
 
     public Job {
         inks = List.copyOf(inks);
+        also = Map.copyOf(new TreeMap<>(also));
         films = Map.copyOf(new TreeMap<>(films));
         use = Map.copyOf(new TreeMap<>(use));
+    }
+
+    /** The same, but other colours share inks. */
+    public Job withMerge(Merge newMerge) {
+        return new Job(
+                file,
+                title,
+                sheet,
+                sheetColour,
+                side,
+                sheetFilm,
+                artworkWidthMm,
+                artworkPlace,
+                registerMm,
+                newMerge,
+                inks,
+                also,
+                order,
+                edition,
+                films,
+                use);
+    }
+
+    /** The same with other inks listed. */
+    public Job withInks(List<Ink> newInks) {
+        return new Job(
+                file,
+                title,
+                sheet,
+                sheetColour,
+                side,
+                sheetFilm,
+                artworkWidthMm,
+                artworkPlace,
+                registerMm,
+                merge,
+                newInks,
+                also,
+                order,
+                edition,
+                films,
+                use);
+    }
+
+    /** The same under another title. */
+    public Job withTitle(String newTitle) {
+        return new Job(
+                file,
+                newTitle,
+                sheet,
+                sheetColour,
+                side,
+                sheetFilm,
+                artworkWidthMm,
+                artworkPlace,
+                registerMm,
+                merge,
+                inks,
+                also,
+                order,
+                edition,
+                films,
+                use);
+    }
+
+    /** The same with other settings of plug-ins. */
+    public Job withUse(Map<String, PluginSettings> newUse) {
+        return new Job(
+                file,
+                title,
+                sheet,
+                sheetColour,
+                side,
+                sheetFilm,
+                artworkWidthMm,
+                artworkPlace,
+                registerMm,
+                merge,
+                inks,
+                also,
+                order,
+                edition,
+                films,
+                newUse);
+    }
+
+    /** The same with another register error. */
+    public Job withRegisterMm(double newRegisterMm) {
+        return new Job(
+                file,
+                title,
+                sheet,
+                sheetColour,
+                side,
+                sheetFilm,
+                artworkWidthMm,
+                artworkPlace,
+                newRegisterMm,
+                merge,
+                inks,
+                also,
+                order,
+                edition,
+                films,
+                use);
     }
 
     /** Settings for the plug-in of that id; none if the job has none. */

@@ -1,33 +1,27 @@
 package inkstrata.job;
 
+import inkstrata.colour.InkFilm;
 import inkstrata.colour.Rgb;
+import inkstrata.colour.Spectrum;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.measure.Length;
 import inkstrata.measure.PaperSize;
 import inkstrata.measure.Place;
-import inkstrata.plan.Ink;
-import inkstrata.plan.Mesh;
+import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /** Reads a job file: strictly, with every default filled in. */
 public final class JobReader {
-    /** No two pulls are farther apart than this, or they do not belong to one print. */
-    private static final double WORST_REGISTER_MM = 10;
-
     private JobReader() {}
 
     /**
@@ -40,55 +34,73 @@ public final class JobReader {
         Path name = file.getFileName();
         String shortName = name == null ? file.toString() : name.toString();
         try {
-            return read(shortName, Files.readString(file, StandardCharsets.UTF_8));
+            Path folder = file.toAbsolutePath().getParent();
+            return read(shortName, Files.readString(file, StandardCharsets.UTF_8), folder == null ? file : folder);
         } catch (CharacterCodingException fault) {
             throw new JobException(shortName, 0, "this is not UTF-8 text. Save it as UTF-8.");
         }
+    }
+
+    /** Reads the text of a job file whose files are where the program runs. */
+    public static Job read(String file, String text) {
+        return read(file, text, Path.of(""));
     }
 
     /**
      * Reads the text of a job file.
      *
      * @param file its name, for messages
+     * @param folder that names of files in it start from
      * @throws JobException at the first fault, with its line
      */
-    public static Job read(String file, String text) {
+    public static Job read(String file, String text, Path folder) {
         YamlMap root = YamlMap.parse(file, text)
                 .only("title", "sheet", "artwork", "register", "merge", "inks", "order", "edition", "films", "use");
-        Optional<YamlMap> sheet = root.map("sheet").map(map -> map.only("size", "colour", "print"));
+        YamlMap sheet = root.map("sheet").orElseGet(YamlMap::none).only("size", "colour", "print", "hiding", "spectra");
+        Rgb sheetColour = sheet.value("colour", Rgb::parse).orElse(Rgb.WHITE);
+        Side side = sheet.value("print", InkReader::side).orElse(Side.FRONT);
         Optional<YamlMap> artwork = root.map("artwork").map(map -> map.only("width", "place"));
-        Optional<Double> width = artwork.flatMap(map -> map.value("width", JobReader::positiveLength));
+        Optional<Double> width = artwork.flatMap(map -> map.value("width", Values::positiveLength));
+        InkReader inks = new InkReader(folder).read(root.maps("inks"));
         return new Job(
                 file,
                 root.text("title").orElse(""),
-                sheet.flatMap(map -> map.value("size", PaperSize::parse)),
-                sheet.flatMap(map -> map.value("colour", Rgb::parse)).orElse(Rgb.WHITE),
-                sheet.flatMap(map -> map.value("print", JobReader::side)).orElse(Side.FRONT),
+                sheet.value("size", PaperSize::parse),
+                sheetColour,
+                side,
+                sheetFilm(sheet, sheetColour, side, folder),
                 width.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 artwork.flatMap(JobReader::place),
-                root.value("register", JobReader::register).orElse(Job.DEFAULT_REGISTER_MM),
-                root.value("merge", JobReader::merge).orElse(Job.DEFAULT_MERGE),
-                inks(root),
+                root.value("register", Values::register).orElse(Job.DEFAULT_REGISTER_MM),
+                merge(root),
+                inks.inks(),
+                inks.also(),
                 root.has("order") ? new AskedOrder(root.texts("order"), root.lineOf("order")) : AskedOrder.NONE,
                 root.map("edition").map(JobReader::edition).orElse(Edition.DEFAULT),
                 root.map("films").map(JobReader::films).orElse(Map.of()),
                 root.map("use").map(JobReader::use).orElse(Map.of()));
     }
 
-    private static double positiveLength(String text) {
-        double millimetres = Length.parse(text).millimetres();
-        if (!(millimetres > 0)) {
-            throw new IllegalArgumentException("'" + text + "' must be more than 0.");
+    private static InkFilm sheetFilm(YamlMap sheet, Rgb colour, Side side, Path folder) {
+        if (sheet.has("spectra") && sheet.has("hiding")) {
+            throw sheet.fault("hiding", "sheet has hiding and spectra, which say the same. Take hiding out.");
         }
-        return millimetres;
+        return sheet.value("spectra", name -> SpectraFile.sheet(folder.resolve(name)))
+                .orElseGet(() -> InkFilm.of(
+                        Spectrum.of(colour),
+                        sheet.value("hiding", Values::hiding).orElse(Sheet.usualHiding(side))));
     }
 
-    private static Side side(String text) {
-        return switch (text) {
-            case "front" -> Side.FRONT;
-            case "back" -> Side.BACK;
-            default -> throw new IllegalArgumentException("'" + text + "' is neither front nor back.");
-        };
+    private static Merge merge(YamlMap root) {
+        if (!root.isMap("merge")) {
+            double within = root.value("merge", Values::difference).orElse(Merge.DEFAULT.within());
+            return new Merge(within, Merge.DEFAULT.touching(), Merge.DEFAULT.inks());
+        }
+        YamlMap map = root.map("merge").orElseThrow().only("within", "touching", "inks");
+        return new Merge(
+                map.value("within", Values::difference).orElse(Merge.DEFAULT.within()),
+                map.value("touching", Values::flag).orElse(Merge.DEFAULT.touching()),
+                map.value("inks", Values::inks).map(OptionalInt::of).orElse(OptionalInt.empty()));
     }
 
     private static Optional<Place> place(YamlMap artwork) {
@@ -108,111 +120,11 @@ public final class JobReader {
         return Optional.of(new Place(x, y));
     }
 
-    private static double register(String text) {
-        double millimetres = Length.parse(text).millimetres();
-        if (!(millimetres >= 0 && millimetres <= WORST_REGISTER_MM)) {
-            throw new IllegalArgumentException("'" + text + "' is outside 0 to 10 mm.");
-        }
-        return millimetres;
-    }
-
-    private static double merge(String text) {
-        double merge = number(text);
-        if (!(merge >= 0 && merge <= 100)) {
-            throw new IllegalArgumentException("'" + text + "' is outside 0 to 100.");
-        }
-        return merge;
-    }
-
-    private static double number(String text) {
-        try {
-            double number = Double.parseDouble(text.trim());
-            if (Double.isFinite(number)) {
-                return number;
-            }
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("'" + text + "' is not a number.", e);
-        }
-        throw new IllegalArgumentException("'" + text + "' is not a finite number.");
-    }
-
-    private static List<Ink> inks(YamlMap root) {
-        List<Ink> inks = new ArrayList<>();
-        Set<String> names = new HashSet<>();
-        Map<Rgb, String> swatches = new HashMap<>();
-        for (YamlMap map : root.maps("inks")) {
-            if (map.text("from").isPresent()) {
-                throw map.fault(
-                        "from", "inks.from is not supported yet: an ink takes its colour's areas of the artwork.");
-            }
-            map.only("name", "prints", "hiding", "mesh", "key");
-            String name = map.text("name")
-                    .filter(text -> !text.isBlank())
-                    .orElseThrow(() -> map.fault("name", "an ink needs a name: name: sand."));
-            Rgb swatch = map.value("prints", Rgb::parse)
-                    .orElseThrow(() ->
-                            map.fault("prints", "ink '" + name + "' needs the colour it prints: prints: \"#e8cf9a\"."));
-            if (!names.add(name)) {
-                throw map.fault("name", "two inks are called '" + name + "'. Rename one.");
-            }
-            String twin = swatches.put(swatch, name);
-            if (twin != null) {
-                throw map.fault(
-                        "prints",
-                        "'" + twin + "' and '" + name + "' print the same colour " + swatch + ". Keep one of them.");
-            }
-            inks.add(new Ink(
-                    name,
-                    swatch,
-                    map.value("hiding", JobReader::hiding).orElse(Ink.DEFAULT_HIDING),
-                    map.value("mesh", Mesh::parse),
-                    map.value("key", JobReader::flag).orElse(false)));
-        }
-        return inks;
-    }
-
-    private static double hiding(String text) {
-        double hiding = number(text);
-        if (!(hiding >= 0 && hiding <= 1)) {
-            throw new IllegalArgumentException("'" + text + "' is outside 0 (clear) to 1 (opaque).");
-        }
-        return hiding;
-    }
-
-    private static boolean flag(String text) {
-        return switch (text) {
-            case "true" -> true;
-            case "false" -> false;
-            default -> throw new IllegalArgumentException("'" + text + "' is neither true nor false.");
-        };
-    }
-
     private static Edition edition(YamlMap map) {
         map.only("prints", "spoilage");
-        int prints = map.value("prints", JobReader::prints).orElse(Edition.DEFAULT.prints());
-        double spoilage = map.value("spoilage", JobReader::share).orElse(Edition.DEFAULT.spoilage());
+        int prints = map.value("prints", Values::prints).orElse(Edition.DEFAULT.prints());
+        double spoilage = map.value("spoilage", Values::share).orElse(Edition.DEFAULT.spoilage());
         return new Edition(prints, spoilage);
-    }
-
-    private static int prints(String text) {
-        double prints = number(text);
-        if (prints != Math.rint(prints) || prints < 1 || prints > 1_000_000) {
-            throw new IllegalArgumentException("'" + text + "' is not a whole number of prints, 1 or more.");
-        }
-        return (int) prints;
-    }
-
-    private static double share(String text) {
-        String digits = text.trim();
-        if (!digits.endsWith("%")) {
-            throw new IllegalArgumentException(
-                    "'" + text + "' is not a share. Write it with its sign, for example 12 %.");
-        }
-        double share = number(digits.substring(0, digits.length() - 1)) / 100;
-        if (!(share >= 0 && share <= 1)) {
-            throw new IllegalArgumentException("'" + text + "' is outside 0 to 100 %.");
-        }
-        return share;
     }
 
     private static Map<String, String> films(YamlMap map) {

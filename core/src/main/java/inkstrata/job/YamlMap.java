@@ -69,8 +69,13 @@ final class YamlMap {
         }
     }
 
-    private static Node empty() {
+    private static MappingNode empty() {
         return new MappingNode(Tag.MAP, List.of(), FlowStyle.BLOCK);
+    }
+
+    /** A map that is not there. */
+    static YamlMap none() {
+        return map("", "", empty());
     }
 
     int line() {

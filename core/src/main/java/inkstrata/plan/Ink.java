@@ -13,8 +13,20 @@ import java.util.Optional;
  * @param hiding contrast ratio (ISO 6504-3), 0 clear to 1 opaque
  * @param mesh the cloth it is printed through, if the job says so
  * @param key whether the job names it the key
+ * @param film one printed film of it
+ * @param side on which it is printed; empty for the side that the sheet is printed on
+ * @param from the drawing that it prints all of, whatever lies above: {@code #id} of a group, or a file's name; empty for an ink
+ *     that prints where its colour shows
  */
-public record Ink(String name, Rgb swatch, double hiding, Optional<Mesh> mesh, boolean key) {
+public record Ink(
+        String name,
+        Rgb swatch,
+        double hiding,
+        Optional<Mesh> mesh,
+        boolean key,
+        InkFilm film,
+        Optional<Side> side,
+        Optional<String> from) {
     /** Hiding of an ink of which nothing is known: an ordinary water-based one (common practice, no source). */
     public static final double DEFAULT_HIDING = 0.9;
 
@@ -27,8 +39,21 @@ public record Ink(String name, Rgb swatch, double hiding, Optional<Mesh> mesh, b
         }
     }
 
-    /** One printed film of it, as far as swatch and hiding tell. */
-    public InkFilm film() {
-        return InkFilm.of(Spectrum.of(swatch), hiding);
+    /** An ink of which no more is known, with the film that swatch and hiding make. */
+    public Ink(String name, Rgb swatch, double hiding, Optional<Mesh> mesh, boolean key) {
+        this(
+                name,
+                swatch,
+                hiding,
+                mesh,
+                key,
+                InkFilm.of(Spectrum.of(swatch), hiding),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** An ink of which only name and colour are known. */
+    public static Ink ordinary(String name, Rgb swatch) {
+        return new Ink(name, swatch, DEFAULT_HIDING, Optional.empty(), false);
     }
 }

@@ -79,9 +79,10 @@ final class Glue {
      *
      * @param tiles all tiles of the frame
      * @param onLines pieces that lie on tile lines, as in {@link Tile}
+     * @param paints what the tiles' stacks stand for
      */
-    static Glued glue(List<MappedTile> tiles, Iterable<int[]> onLines, Crew crew) {
-        MapStacks stacks = MapStacks.of(tiles);
+    static Glued glue(List<MappedTile> tiles, Iterable<int[]> onLines, Paints paints, Crew crew) {
+        MapStacks stacks = MapStacks.of(tiles, paints);
         Glue glue = new Glue(tiles, stacks, Seams.of(tiles, onLines, stacks).edges(crew));
         crew.share(tiles.size(), glue::addTiles);
         EdgeTable edges = new EdgeTable(glue.x, glue.y, glue.from, glue.to, glue.left, glue.right, glue.source);

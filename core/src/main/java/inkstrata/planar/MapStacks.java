@@ -1,6 +1,5 @@
 package inkstrata.planar;
 
-import inkstrata.colour.Rgb;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -15,7 +14,7 @@ import java.util.Map;
  * @param numbers for each table of the tiles' threads the numbers of its stacks in the map
  */
 record MapStacks(List<PaintStack> stacks, Map<StackTable, int[]> numbers) {
-    static MapStacks of(List<MappedTile> tiles) {
+    static MapStacks of(List<MappedTile> tiles, Paints paints) {
         Map<StackTable, int[]> numbers = new LinkedHashMap<>();
         tiles.forEach(tile -> numbers.putIfAbsent(tile.stacks(), new int[0]));
         StackTable all = new StackTable();
@@ -38,9 +37,8 @@ record MapStacks(List<PaintStack> stacks, Map<StackTable, int[]> numbers) {
         numbers.values().forEach(found -> Arrays.setAll(found, stack -> rank[found[stack]]));
         List<PaintStack> stacks = new ArrayList<>(sorted.length);
         for (int[] colours : sorted) {
-            stacks.add(new PaintStack(Arrays.stream(colours)
-                    .mapToObj(colour -> new Paint(Rgb.of(colour)))
-                    .toList()));
+            stacks.add(new PaintStack(
+                    Arrays.stream(colours).mapToObj(paints::paint).toList()));
         }
         return new MapStacks(List.copyOf(stacks), numbers);
     }

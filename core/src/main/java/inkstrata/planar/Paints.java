@@ -7,33 +7,44 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The colours of a drawing's shapes, numbered, and which shapes hide what lies beneath them. */
+/**
+ * The paints of a drawing's shapes, numbered, and which shapes hide what lies beneath them.
+ *
+ * <p>A paint is packed into an int: sRGB in the low 24 bits, above it the number of its drawing, 0 for the picture itself.
+ */
 final class Paints {
+    private static final int COLOUR_BITS = 24;
+    private static final int COLOUR = (1 << COLOUR_BITS) - 1;
+    private static final int MOST_DRAWINGS = 127;
+
     private final int[] colourOf;
     private final boolean[] opaque;
     private final boolean allOpaque;
     private final int[] packed;
+    private final List<String> drawings = new ArrayList<>();
 
     /** Topmost shape first, as in {@link Drawing}. */
     Paints(List<FlatShape> shapes) {
         colourOf = new int[shapes.size()];
         opaque = new boolean[shapes.size()];
-        Map<Rgb, Integer> numbers = new HashMap<>();
-        List<Rgb> colours = new ArrayList<>();
+        Map<Integer, Integer> numbers = new HashMap<>();
+        Ints distinct = new Ints(16);
+        drawings.add("");
         boolean all = true;
         for (int s = 0; s < colourOf.length; s++) {
             FlatShape shape = shapes.get(s);
-            Integer number = numbers.putIfAbsent(shape.colour(), colours.size());
+            int paint = packed(shape);
+            Integer number = numbers.putIfAbsent(paint, distinct.size());
             if (number == null) {
-                number = colours.size();
-                colours.add(shape.colour());
+                number = distinct.size();
+                distinct.add(paint);
             }
             colourOf[s] = number;
             opaque[s] = shape.isOpaque();
             all &= opaque[s];
         }
         allOpaque = all;
-        packed = colours.stream().mapToInt(Rgb::packed).toArray();
+        packed = distinct.toArray();
     }
 
     int colourOf(int shape) {
@@ -52,8 +63,25 @@ final class Paints {
         return packed.length;
     }
 
-    /** A colour as packed sRGB. */
+    /** A paint in one int. */
     int packed(int number) {
         return packed[number];
+    }
+
+    /** What an int stands for. */
+    Paint paint(int packedPaint) {
+        return new Paint(Rgb.of(packedPaint & COLOUR), drawings.get(packedPaint >>> COLOUR_BITS));
+    }
+
+    private int packed(FlatShape shape) {
+        int drawing = drawings.indexOf(shape.drawing());
+        if (drawing < 0) {
+            drawing = drawings.size();
+            drawings.add(shape.drawing());
+        }
+        if (drawing > MOST_DRAWINGS) {
+            throw new IllegalArgumentException("more than " + MOST_DRAWINGS + " drawings of their own in one artwork");
+        }
+        return drawing << COLOUR_BITS | shape.colour().packed();
     }
 }

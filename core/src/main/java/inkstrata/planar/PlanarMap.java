@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** All faces of an artwork with their stacks of paint. */
 public final class PlanarMap {
@@ -110,6 +111,13 @@ public final class PlanarMap {
         try (Crew crew = new Crew(threads)) {
             return Dissolving.dissolve(edges, kinds(sets), sets.size(), crew);
         }
+    }
+
+    /** For each stack its pieces. */
+    public List<Pieces> pieces() {
+        List<StackSet> each =
+                IntStream.range(0, stacks.size()).mapToObj(StackSet::of).toList();
+        return dissolveAll(each).stream().map(Pieces::of).toList();
     }
 
     /** Every edge once, in an order that is always the same. */

@@ -56,7 +56,7 @@ public final class PlanarMapper {
         Tile whole = Cropping.toFrame(drawing, segments, frame, crew);
         Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings, meaning);
-        Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), crew);
+        Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), paints, crew);
         return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattened.swallowed());
     }
 }

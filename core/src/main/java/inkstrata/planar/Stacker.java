@@ -15,6 +15,6 @@ interface Stacker {
     static Stacker of(Drawing drawing, Paints paints, MapSettings settings) {
         return paints.allOpaque()
                 ? new OpaqueStacker(paints, settings.depth())
-                : new TranslucentStacker(drawing.shapes(), settings.depth(), settings.backdrop());
+                : new TranslucentStacker(drawing.shapes(), paints, settings.depth(), settings.backdrop());
     }
 }

@@ -13,16 +13,20 @@ import java.util.Set;
  * Stacks where shapes shine through: from the bottom up, each shape that stands alone and each outermost group adds the flat
  * colour that results when it is laid over all beneath it.
  *
+ * <p>Shapes of drawings of their own stand for themselves and neither shine through nor are shone through.
+ *
  * <p>Source-over in sRGB as coded (Compositing and Blending Level 1, section 5.1; SVG 2 renders in sRGB unless told otherwise);
  * within groups with premultiplied alpha. Doubles throughout, each colour rounded to 8 bits when it is added.
  */
 final class TranslucentStacker implements Stacker {
     private final List<FlatShape> all;
+    private final Paints paints;
     private final int depth;
     private final Rgb backdrop;
 
-    TranslucentStacker(List<FlatShape> all, int depth, Rgb backdrop) {
+    TranslucentStacker(List<FlatShape> all, Paints paints, int depth, Rgb backdrop) {
         this.all = all;
+        this.paints = paints;
         this.depth = depth;
         this.backdrop = backdrop;
     }
@@ -37,7 +41,12 @@ final class TranslucentStacker implements Stacker {
             for (long rest = covers[word]; rest != 0; ) {
                 int bit = 63 - Long.numberOfLeadingZeros(rest);
                 rest &= ~(1L << bit);
-                FlatShape shape = all.get(shapes[word * 64 + bit]);
+                int number = shapes[word * 64 + bit];
+                FlatShape shape = all.get(number);
+                if (!shape.drawing().isEmpty()) {
+                    results.add(paints.packed(paints.colourOf(number)));
+                    continue;
+                }
                 enter(around(shape), groups, open, results);
                 open.get(open.size() - 1).over(shape.colour(), shape.opacity());
                 if (groups.isEmpty()) {

@@ -21,6 +21,14 @@ public non-sealed interface Planner extends Plugin {
     }
 
     /**
+     * Elements of the artwork, {@code #id}, or files, whose drawings this planner wants to know the place of: a row of the table names those
+     * that have paint there.
+     */
+    default Set<String> drawings(Job job) {
+        return Set.of();
+    }
+
+    /**
      * Adds this planner's decisions to the plan.
      *
      * @param table the artwork's stacks

@@ -30,6 +30,16 @@ public record Separation(
         }
     }
 
+    /**
+     * Whether one pull lies nearer to the eye than another where both print.
+     *
+     * @param pull its position in the plan
+     * @param other another position
+     */
+    public boolean isNearer(int pull, int other) {
+        return table.sheet().isNearer(plan.pulls(), pull, other);
+    }
+
     public Separation withPrinted(List<Region> newPrinted) {
         return new Separation(artwork, map, table, plan, newPrinted, notes);
     }

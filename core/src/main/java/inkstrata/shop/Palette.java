@@ -4,14 +4,15 @@ import inkstrata.artwork.Note;
 import inkstrata.artwork.Source;
 import inkstrata.colour.Ciede2000;
 import inkstrata.colour.ColourName;
-import inkstrata.colour.NearColours;
 import inkstrata.colour.Rgb;
 import inkstrata.job.Job;
 import inkstrata.plan.Ink;
+import inkstrata.planar.Paint;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,11 +25,11 @@ import java.util.stream.Stream;
  * Which ink stands for each colour that shows in the artwork.
  *
  * <p>A colour within {@code merge} of the sheet's colour is bare sheet; one within {@code merge} of an ink that the job
- * lists is printed with the nearest such ink; the rest becomes new inks, near colours joined by complete linkage.
+ * lists, or one that such an ink names, is printed with that ink; the rest becomes new inks, near colours joined by {@link SharedInks}.
  *
  * @param inks every ink that is used
  * @param inkOf for each colour that shows; empty for bare sheet
- * @param notes what was joined, and listed inks that print nowhere
+ * @param notes what was joined
  */
 record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) {
     Palette {
@@ -40,24 +41,27 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
      * Mixes the inks.
      *
      * @param visible each colour that shows, with its area in mm²
+     * @param edges how much edge colours share
+     * @throws inkstrata.job.JobException if the job wants fewer inks than it lists
      */
-    static Palette mix(Map<Rgb, Double> visible, Job job) {
+    static Palette mix(Map<Rgb, Double> visible, SharedEdges edges, Job job) {
         Map<Rgb, Optional<Ink>> inkOf = new TreeMap<>();
         List<Note> notes = new ArrayList<>();
         Map<Rgb, Double> rest = new TreeMap<>();
-        Set<Ink> used = new HashSet<>();
+        Set<Ink> used = new LinkedHashSet<>();
         new TreeMap<>(visible).forEach((colour, area) -> {
-            Optional<Ink> listed = nearestListed(colour, job);
+            Optional<Ink> listed = listed(colour, job);
             double toSheet = Ciede2000.difference(colour, job.sheetColour());
             double toInk = listed.map(ink -> Ciede2000.difference(colour, ink.swatch()))
                     .orElse(Double.POSITIVE_INFINITY);
-            if (toSheet <= job.merge() && toSheet <= toInk) {
+            boolean isTold = job.also().containsKey(colour);
+            if (!isTold && toSheet <= job.merge().within() && toSheet <= toInk) {
                 inkOf.put(colour, Optional.empty());
                 notes.add(Note.info(
                         Source.UNKNOWN,
                         colour + " is the colour of the bare sheet (CIEDE2000 " + rounded(toSheet)
                                 + " from it) and needs no ink."));
-            } else if (toInk <= job.merge()) {
+            } else if (isTold || toInk <= job.merge().within()) {
                 inkOf.put(colour, listed);
                 used.add(listed.orElseThrow());
                 if (toInk > 0) {
@@ -68,29 +72,33 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
             }
         });
         Set<String> names = new HashSet<>();
-        job.inks().forEach(ink -> names.add(ink.name()));
+        Set<Rgb> swatches = new HashSet<>(List.of(job.sheetColour()));
+        job.inks().forEach(ink -> {
+            names.add(ink.name());
+            swatches.add(ink.swatch());
+        });
+        job.inks().stream().filter(ink -> ink.from().isPresent()).forEach(used::add);
         List<Ink> inks =
                 new ArrayList<>(job.inks().stream().filter(used::contains).toList());
-        for (List<Rgb> group : NearColours.group(rest, job.merge())) {
-            Ink ink = new Ink(
-                    unused(ColourName.of(group.get(0)), names),
-                    group.get(0),
-                    Ink.DEFAULT_HIDING,
-                    Optional.empty(),
-                    false);
-            inks.add(ink);
+        for (List<Rgb> group : new SharedInks(rest, edges, job).groups(inks)) {
+            Optional<Ink> known = inks.stream()
+                    .filter(ink -> ink.from().isEmpty() && group.contains(ink.swatch()))
+                    .findFirst();
+            Ink ink = known.orElseGet(() -> {
+                Rgb swatch = SharedInks.swatch(group, rest, swatches);
+                swatches.add(swatch);
+                return Ink.ordinary(unused(ColourName.of(swatch), names), swatch);
+            });
+            if (known.isEmpty()) {
+                inks.add(ink);
+            }
             for (Rgb colour : group) {
-                inkOf.put(colour, Optional.of(ink));
-                if (!colour.equals(ink.swatch())) {
+                if (inkOf.putIfAbsent(colour, Optional.of(ink)) == null && !colour.equals(ink.swatch())) {
                     notes.add(joined(colour, ink, Ciede2000.difference(colour, ink.swatch())));
                 }
             }
         }
-        for (Ink ink : job.inks()) {
-            if (!used.contains(ink)) {
-                notes.add(printsNowhere(ink, visible.keySet(), job));
-            }
-        }
+        notes.addAll(edges.lost(inkOf));
         if (inks.isEmpty()) {
             notes.add(Note.warning(
                     Source.UNKNOWN,
@@ -100,32 +108,44 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         return new Palette(inks, inkOf, notes);
     }
 
+    /** A warning for each ink that the job lists and the plan does not print. */
+    static List<Note> printsNowhere(List<Ink> printed, Map<Rgb, Double> visible, Job job) {
+        return job.inks().stream()
+                .filter(ink -> printed.stream().noneMatch(other -> other.name().equals(ink.name())))
+                .map(ink -> printsNowhere(ink, visible.keySet(), job))
+                .toList();
+    }
+
+    /** A paint as it is printed; one of a drawing of its own stays what it is. */
+    Paint asPrinted(Paint paint, Job job) {
+        return paint.drawing().isEmpty() ? new Paint(asPrinted(paint.colour(), job)) : paint;
+    }
+
     /**
      * The colour a place is printed in: its ink's swatch, or the sheet's colour. A colour that shows nowhere takes the
      * nearest ink or the sheet within {@code merge}, else it stays as it is and has no ink.
      */
-    Rgb asPrinted(Rgb colour, Job job) {
+    private Rgb asPrinted(Rgb colour, Job job) {
         Optional<Ink> known = inkOf.get(colour);
         if (known != null) {
             return known.map(Ink::swatch).orElse(job.sheetColour());
         }
-        return Stream.concat(Stream.of(job.sheetColour()), inks.stream().map(Ink::swatch))
-                .filter(swatch -> Ciede2000.difference(colour, swatch) <= job.merge())
+        return Stream.concat(
+                        Stream.of(job.sheetColour()),
+                        inks.stream().filter(ink -> ink.from().isEmpty()).map(Ink::swatch))
+                .filter(swatch ->
+                        Ciede2000.difference(colour, swatch) <= job.merge().within())
                 .min(Comparator.comparingDouble(swatch -> Ciede2000.difference(colour, swatch)))
                 .orElse(colour);
     }
 
-    private static Optional<Ink> nearestListed(Rgb colour, Job job) {
-        Ink nearest = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (Ink ink : job.inks()) {
-            double apart = Ciede2000.difference(colour, ink.swatch());
-            if (apart < least) {
-                least = apart;
-                nearest = ink;
-            }
-        }
-        return Optional.ofNullable(nearest);
+    /** The ink of the job that names a colour, else the nearest to it. */
+    private static Optional<Ink> listed(Rgb colour, Job job) {
+        String told = job.also().get(colour);
+        return job.inks().stream()
+                .filter(ink -> ink.from().isEmpty())
+                .filter(ink -> told == null || ink.name().equals(told))
+                .min(Comparator.comparingDouble(ink -> Ciede2000.difference(colour, ink.swatch())));
     }
 
     private static String unused(String name, Set<String> names) {
@@ -145,7 +165,7 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
 
     private static Note printsNowhere(Ink ink, Set<Rgb> colours, Job job) {
         double toSheet = Ciede2000.difference(ink.swatch(), job.sheetColour());
-        if (toSheet <= job.merge()) {
+        if (toSheet <= job.merge().within()) {
             return Note.warning(
                     Source.UNKNOWN,
                     "Ink '" + ink.name() + "' (" + ink.swatch()

@@ -2,6 +2,7 @@ package inkstrata.shop;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Note;
 import inkstrata.colour.NearColours;
 import inkstrata.colour.Rgb;
 import inkstrata.film.Film;
@@ -9,14 +10,13 @@ import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable;
-import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.PrintingOrder;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
 import inkstrata.planar.MapSettings;
+import inkstrata.planar.Neighbours;
 import inkstrata.planar.Paint;
-import inkstrata.planar.PaintStack;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
@@ -34,7 +34,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -59,20 +61,26 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
     public Separation separate(Artwork artwork, Job job) {
         plugins.check(job);
         Sheet sheet = SheetLayout.sheet(artwork, job);
-        Artwork placed = SheetLayout.place(artwork, sheet, job);
+        List<Planner> planners = Claims.settled(plugins.planners(), job);
+        Artwork placed = SheetLayout.place(Drawings.bound(artwork, drawings(plugins, job), job), sheet, job);
         steps.accept("mapping " + placed.shapes().size() + " shapes");
         PlanarMap drawn = PlanarMapper.map(
-                placed, MapSettings.DEFAULT.withDepth(depth(placed, job)).withBackdrop(job.sheetColour()));
+                placed,
+                MapSettings.DEFAULT.withDepth(depth(placed, planners, job)).withBackdrop(job.sheetColour()));
         steps.accept("mixing inks");
-        Palette palette = Palette.mix(visible(drawn), job);
-        PlanarMap map = drawn.repainted(paint -> new Paint(palette.asPrinted(paint.colour(), job)));
-        PlanningTable table = new PlanningTable(sheet, palette.inks(), rows(map, palette));
+        List<Neighbours> neighbours = drawn.neighbours();
+        Map<Rgb, Double> visible = visible(drawn);
+        Palette palette = Palette.mix(visible, Tabling.edges(drawn, neighbours), job);
+        PlanarMap map = drawn.repainted(paint -> palette.asPrinted(paint, job));
+        PlanningTable table = Tabling.table(sheet, map, neighbours, palette, job);
         steps.accept("planning " + table.inks().size() + " inks");
-        PrintPlan plan = plan(table, job);
+        PrintPlan plan = plan(table, planners, job);
         List<Region> printed =
                 plan.pulls().stream().map(pull -> map.dissolve(pull.prints())).toList();
+        List<Note> notes = new ArrayList<>(palette.notes());
+        notes.addAll(Palette.printsNowhere(plan.pulls().stream().map(Pull::ink).toList(), visible, job));
         Separation separation =
-                new Separation(placed, map, table, plan, printed, palette.notes()).withNotes(SwallowedNotes.of(map));
+                new Separation(placed, map, table, plan, printed, notes).withNotes(SwallowedNotes.of(map));
         for (Shaper shaper : plugins.shapers()) {
             steps.accept(shaper.id() + " at work");
             separation = shaper.shape(separation, job);
@@ -116,20 +124,28 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
     public static Map<Rgb, Double> visible(PlanarMap map) {
         Map<Rgb, Double> areas = new TreeMap<>();
         for (int stack = 0; stack < map.stacks().size(); stack++) {
-            PaintStack paints = map.stacks().get(stack);
             double area = map.areaMm2(stack);
-            if (!paints.isBare() && area > 0) {
-                areas.merge(paints.paints().get(0).colour(), area, Double::sum);
+            Optional<Paint> shows = Tabling.picture(map.stacks().get(stack));
+            if (shows.isPresent() && area > 0) {
+                areas.merge(shows.get().colour(), area, Double::sum);
             }
         }
         return areas;
     }
 
+    /** Names of drawings of their own that planners ask about: elements of the artwork, or files that lie over it. */
+    public static Set<String> drawings(Plugins plugins, Job job) {
+        plugins.check(job);
+        Set<String> asked = new TreeSet<>();
+        Claims.settled(plugins.planners(), job).forEach(planner -> asked.addAll(planner.drawings(job)));
+        return asked;
+    }
+
     /**
      * How deep stacks must be known. Where two colours may become one ink, or the sheet's, whole stacks are needed: what
-     * counts as the second paint is only known once they are joined.
+     * counts as the second paint is only known once they are joined. So they are where drawings of their own may lie anywhere.
      */
-    private int depth(Artwork artwork, Job job) {
+    private static int depth(Artwork artwork, List<Planner> planners, Job job) {
         List<Rgb> colours = Stream.concat(
                         artwork.shapes().stream().map(FlatShape::colour),
                         Stream.concat(
@@ -137,41 +153,25 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
                                 job.inks().stream().map(Ink::swatch)))
                 .distinct()
                 .toList();
-        boolean translucent = !artwork.shapes().stream().allMatch(FlatShape::isOpaque);
-        if (translucent || NearColours.any(colours, job.merge())) {
+        boolean isPlain = artwork.shapes().stream()
+                .allMatch(shape -> shape.isOpaque() && shape.drawing().isEmpty());
+        boolean isMerged = job.merge().inks().isPresent() || !job.also().isEmpty();
+        if (!isPlain || isMerged || NearColours.any(colours, job.merge().within())) {
             return MapSettings.ALL;
         }
-        return plugins.planners().stream()
-                .mapToInt(planner -> planner.depth(job))
-                .max()
-                .orElse(1);
+        return planners.stream().mapToInt(planner -> planner.depth(job)).max().orElse(1);
     }
 
-    private static List<Row> rows(PlanarMap map, Palette palette) {
-        Map<Rgb, Ink> bySwatch = new TreeMap<>();
-        palette.inks().forEach(ink -> bySwatch.put(ink.swatch(), ink));
-        List<Row> rows = new ArrayList<>();
-        for (int stack = 0; stack < map.stacks().size(); stack++) {
-            PaintStack paints = map.stacks().get(stack);
-            List<Optional<Ink>> inks = paints.paints().stream()
-                    .map(paint -> Optional.ofNullable(bySwatch.get(paint.colour())))
-                    .toList();
-            rows.add(new Row(stack, paints, inks, map.areaMm2(stack)));
-        }
-        return rows;
-    }
-
-    private PrintPlan plan(PlanningTable table, Job job) {
-        List<Ink> ordered;
+    private static PrintPlan plan(PlanningTable table, List<Planner> planners, Job job) {
+        PrintingOrder order;
         try {
-            ordered = PrintingOrder.asAsked(
-                    table.inks(), orderOfPrinted(table, job), table.sheet().side());
+            order = PrintingOrder.of(table, orderOfPrinted(table, job), job.registerMm());
         } catch (IllegalArgumentException e) {
             throw new JobException(job.file(), job.order().line(), e.getMessage());
         }
         PrintPlan plan = new PrintPlan(
-                ordered.stream().map(ink -> new Pull(ink, StackSet.NONE)).toList(), List.of());
-        for (Planner planner : Claims.settled(plugins.planners(), job)) {
+                order.inks().stream().map(ink -> new Pull(ink, StackSet.NONE)).toList(), order.decisions());
+        for (Planner planner : planners) {
             plan = planner.plan(table, plan, job);
         }
         return plan;

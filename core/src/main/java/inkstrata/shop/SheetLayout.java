@@ -41,7 +41,7 @@ final class SheetLayout {
                             size.width(),
                             size.height()));
         }
-        return new Sheet(size, job.sheetColour(), job.side());
+        return new Sheet(size, job.sheetColour(), job.side(), job.sheetFilm());
     }
 
     /**

@@ -12,21 +12,8 @@ public final class JobExample {
 
     /** From a file called job.yaml; all else is as usual. */
     public static Job using(double registerMm, String plugin, Map<String, Setting> settings) {
-        Job usual = Job.DEFAULT;
-        return new Job(
-                "job.yaml",
-                usual.title(),
-                usual.sheet(),
-                usual.sheetColour(),
-                usual.side(),
-                usual.artworkWidthMm(),
-                usual.artworkPlace(),
-                registerMm,
-                usual.merge(),
-                usual.inks(),
-                usual.order(),
-                usual.edition(),
-                usual.films(),
-                Map.of(plugin, new PluginSettings(LINE, settings)));
+        return JobReader.read("job.yaml", "")
+                .withRegisterMm(registerMm)
+                .withUse(Map.of(plugin, new PluginSettings(LINE, settings)));
     }
 }

@@ -2,6 +2,7 @@ package inkstrata.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.colour.Rgb;
 import inkstrata.job.PluginSettings.Setting;
@@ -11,7 +12,9 @@ import inkstrata.plan.Ink;
 import inkstrata.plan.Mesh;
 import inkstrata.plan.Side;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,7 +46,7 @@ class JobReaderTest {
         assertThat(job.artworkWidthMm()).hasValue(400);
         assertThat(job.artworkPlace()).contains(new Place(50, 25.4));
         assertThat(job.registerMm()).isEqualTo(0.3);
-        assertThat(job.merge()).isEqualTo(1.5);
+        assertThat(job.merge()).isEqualTo(new Merge(1.5, false, OptionalInt.empty()));
         assertThat(job.inks())
                 .containsExactly(
                         new Ink("sand", Rgb.parse("#e8cf9a"), 0.35, Optional.of(new Mesh(77, 48)), false),
@@ -51,6 +54,22 @@ class JobReaderTest {
         assertThat(job.order().names()).containsExactly("sand", "...", "night");
         assertThat(job.edition()).isEqualTo(new Edition(40, 0.12));
         assertThat(job.settingsFor("trap").values()).containsEntry("width", new Setting("0.4 mm", 15));
+    }
+
+    @Test
+    void drawingsSidesAndJoinedColoursAreRead() {
+        Job job = JobReader.read("job.yaml", """
+                sheet: {colour: "#eef4f6", hiding: 0.4}
+                merge: {within: 3, touching: true, inks: 5}
+                inks:
+                  - {name: rust, prints: "#b4512d", hiding: 0.05, from: "#boats"}
+                  - {name: glow, prints: "#f4d78c", also: ["#f4d68c", "#f3d78c"], side: back}
+                """);
+        assertThat(job.merge()).isEqualTo(new Merge(3, true, OptionalInt.of(5)));
+        assertThat(job.sheetFilm().hiding()).isCloseTo(0.4, within(1e-9));
+        assertThat(job.inks().get(0).from()).contains("#boats");
+        assertThat(job.inks().get(1).side()).contains(Side.BACK);
+        assertThat(job.also()).isEqualTo(Map.of(Rgb.parse("#f4d68c"), "glow", Rgb.parse("#f3d78c"), "glow"));
     }
 
     @Test
@@ -88,7 +107,13 @@ class JobReaderTest {
                 "inks: [{name: a, prints: '#000000', hiding: 2} ] | hiding: | outside 0 (clear)",
                 "inks: [{name: a, prints: '#000000', mesh: fine} ] | mesh: | for example 77-48",
                 "inks: [{name: a, prints: '#000000', key: yes} ] | key: | neither true nor false",
-                "inks: [{name: a, from: '#boats'} ] | job.yaml:1: | not supported yet",
+                "inks: [{name: a, prints: '#000000', side: left} ] | side: | neither front nor back",
+                "inks: [{name: a, prints: '#000000', also: ['#000000']} ] | job.yaml:1: | twice",
+                "inks: [{name: a, prints: '#000000', also: [red]} ] | inks.also: | not a colour",
+                "inks: [{name: a, prints: '#000000', spectra: none.csv} ] | spectra: | can't be read",
+                "merge: {inks: 0} | merge.inks: | whole number of inks",
+                "merge: {within: x} | merge.within: | not a number",
+                "sheet: {hiding: 0.5, spectra: a.csv} | job.yaml:1: | say the same",
                 "edition: {prints: 1.5} | edition.prints: | whole number",
                 "edition: {spoilage: 12} | edition.spoilage: | 12 %",
                 "use: {trap: {width: [1, 2]}} | job.yaml:1: | single value",

@@ -55,9 +55,10 @@ class CullingTest {
             int depth = random.nextBoolean() ? MapSettings.ALL : 1 + random.nextInt(3);
             Drawing drawing = Drawing.of(artwork);
             Tile all = everything(artwork, drawing);
-            Tile culled = new Culling(drawing, new Paints(drawing.shapes()), depth).cull(all);
+            Paints paints = new Paints(drawing.shapes());
+            Tile culled = new Culling(drawing, paints, depth).cull(all);
             leftOut += all.shapes().length - culled.shapes().length;
-            Stacker stacker = new TranslucentStacker(drawing.shapes(), depth, Rgb.WHITE);
+            Stacker stacker = new TranslucentStacker(drawing.shapes(), paints, depth, Rgb.WHITE);
             for (int i = 0; i < 16; i++) {
                 double x = random.nextInt(8) + 0.5;
                 double y = random.nextInt(8) + 0.5;

@@ -105,7 +105,7 @@ final class Appearance {
                     "the planned trap",
                     "Take the rim back to the width of the trap.");
         }
-        boolean isOver = planned.table().sheet().side().isNearer(film, shown);
+        boolean isOver = planned.isNearer(film, shown);
         if (isOver) {
             return finding(
                     Severity.ERROR,

@@ -2,7 +2,6 @@ package inkstrata.check;
 
 import inkstrata.measure.Frame;
 import inkstrata.plan.PrintPlan;
-import inkstrata.plan.Side;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
@@ -40,14 +39,13 @@ final class Laid {
     /** What the artwork shows in that pull's ink. */
     private static Region shown(Separation planned, int pull) {
         PrintPlan plan = planned.plan();
-        Side side = planned.table().sheet().side();
         return planned.map()
                 .dissolve(StackSet.of(IntStream.range(0, planned.map().stacks().size())
                         .filter(stack -> {
                             OptionalInt nearest = IntStream.range(
                                             0, plan.pulls().size())
                                     .filter(i -> plan.pulls().get(i).prints().contains(stack))
-                                    .reduce((one, other) -> side.isNearer(one, other) ? one : other);
+                                    .reduce((one, other) -> planned.isNearer(one, other) ? one : other);
                             return nearest.isPresent() && nearest.getAsInt() == pull;
                         })));
     }

@@ -40,7 +40,8 @@ final class CheckedFilms {
                 }
                 Path file = folder.resolve("film" + pull + ".svg");
                 Files.writeString(file, films.get(pull).get().svg(hand, side));
-                read.add(Optional.of(reader.read(file)));
+                read.add(Optional.of(
+                        reader.read(file, planned.plan().pulls().get(pull).ink())));
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);

@@ -6,11 +6,14 @@ import inkstrata.artwork.svg.SvgReader;
 import inkstrata.job.Job;
 import inkstrata.job.JobReader;
 import inkstrata.measure.Length;
+import inkstrata.plan.Ink;
+import inkstrata.shop.Drawings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -43,6 +46,12 @@ final class ArtworkArguments {
             description = "Go on without elements that no film can hold, such as gradients and images.")
     private boolean leaveOut;
 
+    @Option(
+            names = "--inks",
+            paramLabel = "N",
+            description = "At most so many inks: the closest colours are printed alike, and what is lost is said.")
+    private Integer inks;
+
     /** The file beside the drawing that has its name and ends in yaml, if it is to be used. */
     Optional<Path> jobBeside() {
         if (job != null) {
@@ -59,24 +68,59 @@ final class ArtworkArguments {
      * @throws CommandFault if it is not there
      */
     Job job() throws IOException {
-        Optional<Path> file = Optional.ofNullable(job).or(this::jobBeside);
-        if (file.isEmpty()) {
-            return Job.DEFAULT;
+        Optional<Path> file = jobFile();
+        if (file.isPresent()) {
+            mustBeThere(file.get(), "job file");
         }
-        mustBeThere(file.get(), "job file");
-        return JobReader.read(file.get());
+        Job asked = file.isEmpty() ? Job.DEFAULT : JobReader.read(file.get());
+        if (inks == null) {
+            return asked;
+        }
+        if (inks < 1) {
+            throw new CommandFault("--inks: " + inks + " must be 1 or more.");
+        }
+        return asked.withMerge(asked.merge().withInks(inks));
+    }
+
+    private Optional<Path> jobFile() {
+        return Optional.ofNullable(job).or(this::jobBeside);
+    }
+
+    /** The drawing's own path. */
+    Path file() {
+        return artwork;
     }
 
     /**
-     * Reads the drawing.
+     * Reads the drawing, and the files whose drawings are to lie over it.
      *
-     * @throws inkstrata.artwork.ArtworkException if the drawing is at fault
-     * @throws CommandFault if it is not there, or an option makes no sense
+     * @param drawings names of drawings of their own that somebody asks about
+     * @throws inkstrata.artwork.ArtworkException if a drawing is at fault
+     * @throws CommandFault if one is not there, or an option makes no sense
      */
-    Artwork read(Job asked) throws IOException {
+    Artwork read(Job asked, Set<String> drawings) throws IOException {
         mustBeThere(artwork, "drawing");
         OptionalDouble widthMm = width == null ? asked.artworkWidthMm() : OptionalDouble.of(widthMm());
-        return SvgReader.read(artwork, new ReadOptions(widthMm, perInch(), leaveOut));
+        ReadOptions options = new ReadOptions(widthMm, perInch(), leaveOut);
+        Artwork read = SvgReader.read(artwork, options);
+        for (Ink ink : asked.inks()) {
+            if (ink.from().filter(from -> !Drawings.isElement(from)).isPresent()) {
+                read = Drawings.over(read, SvgReader.read(beside(ink.from().get()), options), ink.name(), asked);
+            }
+        }
+        for (String drawing : drawings) {
+            if (!Drawings.isElement(drawing)) {
+                read = Drawings.over(read, SvgReader.read(beside(drawing), options), drawing, asked);
+            }
+        }
+        return read;
+    }
+
+    /** A file that the job file names. */
+    private Path beside(String name) {
+        Path file = jobFile().orElse(artwork).resolveSibling(name);
+        mustBeThere(file, "drawing");
+        return file;
     }
 
     private double widthMm() {

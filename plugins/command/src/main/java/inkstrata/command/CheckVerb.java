@@ -4,6 +4,7 @@ import inkstrata.artwork.Artwork;
 import inkstrata.film.Film;
 import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
+import inkstrata.plan.Ink;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
@@ -70,16 +71,18 @@ final class CheckVerb implements Callable<Integer> {
                 FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job);
+            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
             Separator separator = new Separator(found.plugins(), progress::begins);
             Separation planned = separator.separate(artwork, job);
             List<Optional<Path>> files = FilmFiles.in(folder, planned.plan(), job);
             FilmReader reader =
                     new FilmReader(planned.table().sheet(), planned.artwork().frame());
             List<Optional<Film>> films = new ArrayList<>();
-            for (Optional<Path> file : files) {
+            for (int pull = 0; pull < files.size(); pull++) {
+                Optional<Path> file = files.get(pull);
+                Ink ink = planned.plan().pulls().get(pull).ink();
                 progress.begins("reading " + file.map(Path::toString).orElse("nothing"));
-                films.add(file.isEmpty() ? Optional.empty() : Optional.of(reader.read(file.get())));
+                films.add(file.isEmpty() ? Optional.empty() : Optional.of(reader.read(file.get(), ink)));
             }
             List<Finding> findings = separator.compare(planned, films, job);
             if (map != null) {

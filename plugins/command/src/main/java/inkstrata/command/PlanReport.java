@@ -4,7 +4,7 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Note;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
-import inkstrata.plan.Pull;
+import inkstrata.plan.PlannedColour;
 import inkstrata.plan.Sheet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
@@ -21,23 +21,10 @@ final class PlanReport {
     /** Head, a row for each pull, then decisions with their reasons, then notes. */
     static List<String> lines(Separation separation) {
         Artwork artwork = separation.artwork();
-        double picture = artwork.frame().width() * artwork.frame().height();
-        List<Pull> pulls = separation.plan().pulls();
         List<String> lines = new ArrayList<>();
         lines.add(head(separation));
-        Table table = new Table("rllrrr", "pull", "ink", "colour", "hiding", "mm²", "of picture");
-        for (int i = 0; i < pulls.size(); i++) {
-            Ink ink = pulls.get(i).ink();
-            double area = separation.printed().get(i).areaMm2();
-            table.row(
-                    String.valueOf(i + 1),
-                    ink.name(),
-                    ink.swatch().hex(),
-                    String.format(Locale.ROOT, "%.2f", ink.hiding()),
-                    String.format(Locale.ROOT, "%.1f", area),
-                    String.format(Locale.ROOT, "%.2f %%", 100 * area / picture));
-        }
-        lines.addAll(table.lines());
+        lines.addAll(PlanTables.pulls(separation).lines());
+        lines.addAll(PlanTables.overlaps(separation));
         for (Decision decision : separation.plan().decisions()) {
             String about = decision.about().isEmpty() ? "" : decision.about() + ": ";
             lines.add(decision.by() + ": " + about + decision.what() + " " + decision.why());
@@ -57,7 +44,7 @@ final class PlanReport {
         paper.put("widthMm", Json.decimal(sheet.size().width(), 5));
         paper.put("heightMm", Json.decimal(sheet.size().height(), 5));
         paper.put("colour", sheet.colour().hex());
-        paper.put("side", sheet.side().name().toLowerCase(Locale.ROOT));
+        paper.put("side", PlanTables.lower(sheet.side()));
         result.put("sheet", paper);
         List<Map<String, Object>> pulls = new ArrayList<>();
         for (int i = 0; i < separation.printed().size(); i++) {
@@ -70,10 +57,16 @@ final class PlanReport {
             Map<String, Object> pull = new LinkedHashMap<>();
             pull.put("number", i + 1);
             pull.put("ink", swatch);
+            pull.put("side", PlanTables.lower(sheet.side(ink)));
             pull.put("areaMm2", Json.decimal(separation.printed().get(i).areaMm2(), 4));
             pulls.add(pull);
         }
         result.put("pulls", pulls);
+        result.put(
+                "stacks",
+                PlannedColour.of(separation.table(), separation.plan()).stream()
+                        .map(PlanReport::json)
+                        .toList());
         result.put(
                 "decisions",
                 separation.plan().decisions().stream().map(PlanReport::json).toList());
@@ -90,10 +83,20 @@ final class PlanReport {
                 separation.artwork().name(),
                 pulls,
                 pulls == 1 ? "pull" : "pulls",
-                sheet.side().name().toLowerCase(Locale.ROOT),
+                PlanTables.lower(sheet.side()),
                 sheet.size().width(),
                 sheet.size().height(),
                 sheet.colour().hex());
+    }
+
+    private static Map<String, Object> json(PlannedColour colour) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("inks", colour.inks().stream().map(Ink::name).toList());
+        entry.put("areaMm2", Json.decimal(colour.row().areaMm2(), 4));
+        colour.drawn().ifPresent(drawn -> entry.put("drawn", drawn.hex()));
+        entry.put("predicted", colour.predicted().hex());
+        entry.put("difference", Json.decimal(colour.difference(), 2));
+        return entry;
     }
 
     private static Map<String, Object> json(Decision decision) {

@@ -42,7 +42,7 @@ final class PlanVerb implements Callable<Integer> {
                 FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job);
+            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
             Separation separation = new Separator(found.plugins(), progress::begins).separate(artwork, job);
             if (inkstrata.json()) {
                 out.println(Json.of(PlanReport.json(separation)));

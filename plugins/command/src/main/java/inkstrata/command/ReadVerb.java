@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -53,7 +54,7 @@ final class ReadVerb implements Callable<Integer> {
         try (Progress progress = new Progress(spec.commandLine().getErr(), inkstrata.quiet())) {
             Job job = new Desk(spec.commandLine().getErr(), inkstrata).job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job);
+            Artwork artwork = arguments.read(job, Set.of());
             progress.begins("mapping " + artwork.shapes().size() + " shapes");
             PlanarMap map =
                     PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));

@@ -60,7 +60,7 @@ final class SeparateVerb implements Callable<Integer> {
                 WholeFolder films = WholeFolder.begin(folder)) {
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job);
+            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
             Separator separator = new Separator(found.plugins(), progress::begins);
             Separation separation = separator.separate(artwork, job);
             List<Finding> findings = separator.inspect(separation, job);

@@ -124,7 +124,7 @@ class VerbsTest {
     @Test
     void planHasTheSameAsJson() throws IOException {
         Map<String, Object> plan = json(say("plan", boats, "--json").isDone());
-        assertThat(plan.keySet()).containsExactly("artwork", "sheet", "pulls", "decisions", "notes");
+        assertThat(plan.keySet()).containsExactly("artwork", "sheet", "pulls", "stacks", "decisions", "notes");
         assertThat((List<?>) plan.get("pulls")).hasSize(3);
         assertThat((List<?>) plan.get("decisions")).isNotEmpty();
     }

@@ -8,7 +8,6 @@ import inkstrata.plan.Pull;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Planner;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Each stack prints its top colour alone. */
@@ -45,7 +44,7 @@ public final class Knockout implements Planner {
 
     private static StackSet topped(PlanningTable table, Pull pull) {
         return StackSet.of(table.rows().stream()
-                .filter(row -> row.top().equals(Optional.of(pull.ink())))
+                .filter(row -> row.shows(pull.ink()))
                 .flatMapToInt(row -> IntStream.of(row.stack())));
     }
 }

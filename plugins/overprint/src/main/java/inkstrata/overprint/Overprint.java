@@ -5,6 +5,8 @@ import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Overlap;
 import inkstrata.plan.PlanningTable;
+import inkstrata.plan.PlanningTable.Row;
+import inkstrata.plan.Prediction;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
 import inkstrata.planar.StackSet;
@@ -75,12 +77,13 @@ public final class Overprint implements Planner {
     public PrintPlan plan(PlanningTable table, PrintPlan soFar, Job job) {
         double tolerance = Options.of(this, job).number("tolerance").orElseThrow();
         List<Ink> order = soFar.pulls().stream().map(Pull::ink).toList();
-        Comparator<Ink> nearness = (one, other) -> one.equals(other)
-                ? 0
-                : table.sheet().side().isNearer(order.indexOf(one), order.indexOf(other)) ? 1 : -1;
-        Prediction prediction = new Prediction(table);
+        List<Ink> farthestFirst = table.sheet().farthestFirst(soFar.pulls()).stream()
+                .map(order::get)
+                .toList();
+        Comparator<Ink> nearness = Comparator.comparingInt(farthestFirst::indexOf);
+        Prediction prediction = new Prediction(table.sheet());
         List<RunningOn> found = table.rows().stream()
-                .map(row -> RunningOn.best(row, nearness, prediction, tolerance, mostFilms(job)))
+                .map(row -> RunningOn.best(row, already(row, soFar), nearness, prediction, tolerance, mostFilms(job)))
                 .flatMap(Optional::stream)
                 .toList();
         PrintPlan plan = soFar.withPulls(
@@ -90,6 +93,15 @@ public final class Overprint implements Planner {
             plan = decision.isPresent() ? plan.withDecision(decision.get()) : plan;
         }
         return plan;
+    }
+
+    /** What is to print at a stack already, beside the ink that shows. */
+    private static List<Ink> already(Row row, PrintPlan soFar) {
+        return soFar.pulls().stream()
+                .filter(pull -> pull.prints().contains(row.stack()))
+                .map(Pull::ink)
+                .filter(ink -> !row.top().equals(Optional.of(ink)))
+                .toList();
     }
 
     private int mostFilms(Job job) {
@@ -115,15 +127,28 @@ public final class Overprint implements Planner {
             return Optional.empty();
         }
         double change = beneath.stream().mapToDouble(RunningOn::change).max().orElse(0);
-        String why = names.isEmpty()
-                ? "The job names it key, but the drawing has nothing beneath it that is farther from the eye."
-                : String.format(
-                        Locale.ROOT,
-                        change > tolerance
-                                ? "The job names it key; its colour changes by up to %.1f (CIEDE2000), more than the %.1f allowed elsewhere."
-                                : "Its colour changes by %.1f at most (CIEDE2000), %.1f is allowed.",
-                        change,
-                        tolerance);
+        String why;
+        if (names.isEmpty()) {
+            why = "The job names it key, but the drawing has nothing beneath it that is farther from the eye.";
+        } else if (change <= tolerance) {
+            why = String.format(
+                    Locale.ROOT,
+                    "Its colour comes out %.1f from the artwork's at most (CIEDE2000), %.1f is allowed.",
+                    change,
+                    tolerance);
+        } else if (top.key()) {
+            why = String.format(
+                    Locale.ROOT,
+                    "The job names it key; its colour comes out up to %.1f from the artwork's (CIEDE2000), more than the %.1f"
+                            + " allowed elsewhere.",
+                    change,
+                    tolerance);
+        } else {
+            why = String.format(
+                    Locale.ROOT,
+                    "Its colour comes out up to %.1f from the artwork's (CIEDE2000), no farther than alone on this sheet.",
+                    change);
+        }
         return Optional.of(new Decision(id(), top.name(), what(names), why));
     }
 

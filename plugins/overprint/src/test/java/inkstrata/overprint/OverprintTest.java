@@ -93,7 +93,7 @@ class OverprintTest {
         assertThat(plan.decisions())
                 .singleElement()
                 .satisfies(decision -> assertThat(decision.why())
-                        .startsWith("The job names it key; its colour changes by up to ")
+                        .startsWith("The job names it key; its colour comes out up to ")
                         .endsWith("more than the 2.0 allowed elsewhere."));
     }
 

@@ -4,6 +4,7 @@ import inkstrata.artwork.Note;
 import inkstrata.artwork.Source;
 import inkstrata.job.Job;
 import inkstrata.plan.Pull;
+import inkstrata.plan.Sheet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.List;
  * @param title of the print
  * @param names file names, first printed first
  * @param films in the same order
- * @param layout the same for all of them
+ * @param layout of a film for the side that the sheet is printed on; of one for the other side everything is mirrored
  * @param notes what the printmaker should know about them
  */
 record FilmSet(String title, List<String> names, List<FilmSvg> films, FilmLayout layout, List<Note> notes) {
@@ -25,26 +26,40 @@ record FilmSet(String title, List<String> names, List<FilmSvg> films, FilmLayout
     }
 
     static FilmSet of(Separation separation, Job job, FilmSettings settings) {
-        SheetSide side = SheetSide.of(separation.table().sheet());
-        Box picture = side.box(Box.of(separation.artwork().frame()));
-        int labelWidth = FilmLayout.labelWidth(separation.table().sheet(), picture);
+        Sheet sheet = separation.table().sheet();
         String title = title(separation, job);
         List<Pull> pulls = separation.plan().pulls();
-        List<FilmSvg> films = new ArrayList<>();
-        int mostLines = 0;
+        List<List<String>> labels = new ArrayList<>();
         for (int i = 0; i < pulls.size(); i++) {
-            Pull pull = pulls.get(i);
-            List<String> label = Label.lines(title, i + 1, pulls.size(), pull, side.mirrored(), labelWidth);
-            mostLines = Math.max(mostLines, label.size());
+            SheetSide side = side(separation, i);
+            int width = FilmLayout.labelWidth(sheet, picture(separation, side));
+            labels.add(Label.lines(title, i + 1, pulls.size(), pulls.get(i), side.mirrored(), width));
+        }
+        int mostLines = labels.stream().mapToInt(List::size).max().orElse(0);
+        List<FilmSvg> films = new ArrayList<>();
+        for (int i = 0; i < pulls.size(); i++) {
+            SheetSide side = side(separation, i);
             films.add(new FilmSvg(
                     title + ", pull " + (i + 1) + " of " + pulls.size() + ": "
-                            + pull.ink().name(),
-                    label,
+                            + pulls.get(i).ink().name(),
+                    labels.get(i),
                     separation.printed().get(i),
-                    side));
+                    side,
+                    FilmLayout.of(sheet, picture(separation, side), settings, mostLines)));
         }
-        FilmLayout layout = FilmLayout.of(separation.table().sheet(), picture, settings, mostLines);
+        FilmLayout layout =
+                FilmLayout.of(sheet, picture(separation, SheetSide.of(sheet, sheet.side())), settings, mostLines);
         return new FilmSet(title, FilmNames.of(separation.plan()), films, layout, notes(layout));
+    }
+
+    private static SheetSide side(Separation separation, int pull) {
+        Sheet sheet = separation.table().sheet();
+        return SheetSide.of(
+                sheet, sheet.side(separation.plan().pulls().get(pull).ink()));
+    }
+
+    private static Box picture(Separation separation, SheetSide side) {
+        return side.box(Box.of(separation.artwork().frame()));
     }
 
     /** The job's title, else the artwork's name without its ending. */

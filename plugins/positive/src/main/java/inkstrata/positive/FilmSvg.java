@@ -11,13 +11,14 @@ import java.util.List;
  * @param label lines of text
  * @param region what is black in the picture, as seen from the front
  * @param side how the picture lies on the film
+ * @param layout where the marks are
  */
-record FilmSvg(String title, List<String> label, Region region, SheetSide side) {
+record FilmSvg(String title, List<String> label, Region region, SheetSide side, FilmLayout layout) {
     FilmSvg {
         label = List.copyOf(label);
     }
 
-    void write(FilmLayout layout, int stroke, Appendable out) throws IOException {
+    void write(int stroke, Appendable out) throws IOException {
         Box film = layout.film();
         String width = GridText.of(film.width());
         String height = GridText.of(film.height());

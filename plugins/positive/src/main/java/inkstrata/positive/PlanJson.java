@@ -9,6 +9,7 @@ import inkstrata.measure.Frame;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Mesh;
+import inkstrata.plan.PlannedColour;
 import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
@@ -48,13 +49,13 @@ final class PlanJson {
         plan.put("sheet", sheet(separation.table().sheet()));
         plan.put("film", box(set.layout().film()));
         plan.put("registerMm", decimal(job.registerMm(), 5));
-        plan.put("merge", decimal(job.merge(), 3));
+        plan.put("merge", decimal(job.merge().within(), 3));
         plan.put("edition", edition(job));
         plan.put("pulls", pulls(separation, set));
         plan.put(
                 "stacks",
-                separation.table().rows().stream()
-                        .map(row -> stack(row, separation))
+                PlannedColour.of(separation.table(), separation.plan()).stream()
+                        .map(colour -> stack(colour, separation))
                         .toList());
         plan.put(
                 "decisions",
@@ -119,6 +120,7 @@ final class PlanJson {
             entry.put("number", i + 1);
             entry.put("file", set.names().get(i));
             entry.put("ink", ink(pull.ink()));
+            entry.put("side", lower(separation.table().sheet().side(pull.ink())));
             entry.put("areaMm2", decimal(separation.printed().get(i).areaMm2(), 4));
             entry.put("stacks", pull.prints().numbers().boxed().toList());
             pulls.add(entry);
@@ -136,7 +138,8 @@ final class PlanJson {
         return entry;
     }
 
-    private static Map<String, Object> stack(Row row, Separation separation) {
+    private static Map<String, Object> stack(PlannedColour colour, Separation separation) {
+        Row row = colour.row();
         List<Pull> pulls = separation.plan().pulls();
         Map<String, Object> stack = new LinkedHashMap<>();
         stack.put("number", row.stack());
@@ -146,7 +149,12 @@ final class PlanJson {
                         .map(Paint::colour)
                         .map(Object::toString)
                         .toList());
+        if (!row.drawings().isEmpty()) {
+            stack.put("drawings", row.drawings().stream().sorted().toList());
+        }
         stack.put("areaMm2", decimal(row.areaMm2(), 4));
+        stack.put("predicted", colour.predicted().hex());
+        stack.put("difference", decimal(colour.difference(), 2));
         stack.put(
                 "pulls",
                 IntStream.range(0, pulls.size())

@@ -40,7 +40,7 @@ public final class Positive implements Writer {
         FilmSet set = FilmSet.of(separation, job, settings);
         for (int i = 0; i < set.films().size(); i++) {
             try (java.io.Writer out = open(folder, set.names().get(i))) {
-                set.films().get(i).write(set.layout(), settings.stroke(), out);
+                set.films().get(i).write(settings.stroke(), out);
             }
         }
         try (java.io.Writer out = open(folder, "plan.json")) {

@@ -14,8 +14,8 @@ import inkstrata.plan.Side;
  * @param sheetWidth in grid steps
  */
 record SheetSide(boolean mirrored, int sheetWidth) {
-    static SheetSide of(Sheet sheet) {
-        return new SheetSide(sheet.side() == Side.BACK, Grid.steps(sheet.size().width()));
+    static SheetSide of(Sheet sheet, Side side) {
+        return new SheetSide(side == Side.BACK, Grid.steps(sheet.size().width()));
     }
 
     /** Where that place of the picture comes to lie, across. */

@@ -71,6 +71,7 @@ class PlanJsonTest {
                               "key" : false,
                               "mesh" : "77-48"
                             },
+                            "side" : "front",
                             "areaMm2" : 217000,
                             "stacks" : [ 1 ]
                           }, {
@@ -79,6 +80,8 @@ class PlanJsonTest {
                             "number" : 3,
                             "paints" : [ "#336699" ],
                             "areaMm2" : 0.1235,
+                            "predicted" : "#336491",
+                            "difference" : 1.3,
                             "pulls" : [ 3 ]
                           } ],
                         """);

@@ -3,21 +3,16 @@ package inkstrata.positive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import inkstrata.colour.Rgb;
-import inkstrata.job.AskedOrder;
-import inkstrata.job.Edition;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
+import inkstrata.job.JobReader;
 import inkstrata.job.PluginSettings;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.plan.Side;
 import inkstrata.plugin.Plugins;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class PositiveTest {
@@ -62,20 +57,8 @@ class PositiveTest {
     private static Job job(String title, Map<String, String> settings) {
         Map<String, Setting> values = new java.util.HashMap<>();
         settings.forEach((name, text) -> values.put(name, new Setting(text, 9)));
-        return new Job(
-                "mill.yaml",
-                title,
-                Optional.empty(),
-                Rgb.WHITE,
-                Side.FRONT,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                0.4,
-                2,
-                List.of(),
-                AskedOrder.NONE,
-                Edition.DEFAULT,
-                Map.of(),
-                Map.of("positive", new PluginSettings(8, values)));
+        return JobReader.read("mill.yaml", "")
+                .withTitle(title)
+                .withUse(Map.of("positive", new PluginSettings(8, values)));
     }
 }

@@ -78,7 +78,7 @@ public final class Reduction implements Planner {
         for (int step = 0; step < pulls.size(); step++) {
             int lowest = step;
             StackSet prints = IntStream.range(0, pulls.size())
-                    .filter(other -> other == lowest || table.sheet().side().isNearer(other, lowest))
+                    .filter(other -> other == lowest || table.sheet().isNearer(pulls, other, lowest))
                     .mapToObj(other -> shownBy(pulls.get(other), table))
                     .reduce(StackSet.NONE, StackSet::or);
             nested.add(pulls.get(step).withPrints(pulls.get(step).prints().or(prints)));
@@ -87,9 +87,8 @@ public final class Reduction implements Planner {
     }
 
     private static StackSet shownBy(Pull pull, PlanningTable table) {
-        return StackSet.of(table.rows().stream()
-                .filter(row -> row.top().filter(pull.ink()::equals).isPresent())
-                .mapToInt(PlanningTable.Row::stack));
+        return StackSet.of(
+                table.rows().stream().filter(row -> row.shows(pull.ink())).mapToInt(PlanningTable.Row::stack));
     }
 
     private static String what(List<Pull> pulls) {

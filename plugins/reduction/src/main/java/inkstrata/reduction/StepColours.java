@@ -5,6 +5,7 @@ import inkstrata.colour.Spectrum;
 import inkstrata.job.Job;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
+import inkstrata.plan.Prediction;
 import inkstrata.plan.Pull;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Inspector;
@@ -16,7 +17,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Finds steps of a reduction whose colour does not bear being printed over the steps beneath it: colours that form no chain. */
 public final class StepColours implements Inspector {
@@ -37,13 +37,12 @@ public final class StepColours implements Inspector {
             return List.of();
         }
         double tolerance = Reduction.tolerance(job);
-        Spectrum sheet = Spectrum.of(separation.table().sheet().colour());
+        Prediction prediction = new Prediction(separation.table().sheet());
         List<Finding> findings = new ArrayList<>();
         for (Pull pull : separation.plan().pulls()) {
             largest(pull.ink(), separation).ifPresent(row -> {
-                Spectrum seen = seen(row.stack(), sheet, separation);
-                double change =
-                        Ciede2000.difference(pull.ink().film().over(sheet).lab(), seen.lab());
+                Spectrum seen = seen(row.stack(), prediction, separation);
+                double change = Ciede2000.difference(prediction.lab(List.of(pull.ink())), seen.lab());
                 if (change > tolerance) {
                     findings.add(
                             new Finding(
@@ -75,17 +74,12 @@ public final class StepColours implements Inspector {
     }
 
     /** What all inks that print at a stack look like over each other. */
-    private static Spectrum seen(int stack, Spectrum sheet, Separation separation) {
+    private static Spectrum seen(int stack, Prediction prediction, Separation separation) {
         List<Pull> pulls = separation.plan().pulls();
-        List<Integer> farthestFirst = IntStream.range(0, pulls.size())
-                .filter(pull -> pulls.get(pull).prints().contains(stack))
-                .boxed()
-                .sorted((one, other) -> separation.table().sheet().side().isNearer(one, other) ? 1 : -1)
-                .toList();
-        Spectrum seen = sheet;
-        for (int pull : farthestFirst) {
-            seen = pulls.get(pull).ink().film().over(seen);
-        }
-        return seen;
+        return prediction.seen(separation.table().sheet().farthestFirst(pulls).stream()
+                .map(pulls::get)
+                .filter(pull -> pull.prints().contains(stack))
+                .map(Pull::ink)
+                .toList());
     }
 }

@@ -3,7 +3,7 @@ package inkstrata.trap;
 import inkstrata.colour.Lab;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PrintPlan;
-import inkstrata.plan.Side;
+import inkstrata.plan.Sheet;
 
 /**
  * Which of two neighbours gives way to the other: the lighter one, since the darker one's edge is what the eye reads (common
@@ -24,14 +24,14 @@ final class GivingWay {
      * @param one position in the plan
      * @param other another position
      */
-    static boolean gives(PrintPlan plan, Side side, int one, int other) {
+    static boolean gives(Sheet sheet, PrintPlan plan, int one, int other) {
         Ink first = plan.pulls().get(one).ink();
         Ink second = plan.pulls().get(other).ink();
         if (first.key() != second.key()) {
             return second.key();
         }
         int lighter = Double.compare(lightness(first), lightness(second));
-        return lighter == 0 ? side.isNearer(other, one) : lighter > 0;
+        return lighter == 0 ? sheet.isNearer(plan.pulls(), other, one) : lighter > 0;
     }
 
     /** How much of the trap's width each gives: half if they are alike, then both give. */

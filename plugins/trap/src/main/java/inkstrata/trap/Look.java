@@ -5,12 +5,13 @@ import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Pull;
 import inkstrata.separation.Separation;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /**
  * What a pull shows at a stack, or would show if the pulls nearer to the eye were taken away.
@@ -25,10 +26,8 @@ record Look(int pull, Rgb colour) implements Comparable<Look> {
     /** For each stack its looks, nearest to the eye first; none on bare sheet. */
     static Map<Integer, List<Look>> byStack(Separation separation) {
         List<Pull> pulls = separation.plan().pulls();
-        List<Integer> nearestFirst = IntStream.range(0, pulls.size())
-                .boxed()
-                .sorted((one, other) -> separation.table().sheet().side().isNearer(one, other) ? -1 : 1)
-                .toList();
+        List<Integer> nearestFirst = new ArrayList<>(separation.table().sheet().farthestFirst(pulls));
+        Collections.reverse(nearestFirst);
         Map<Integer, List<Look>> looks = new TreeMap<>();
         for (Row row : separation.table().rows()) {
             looks.put(
@@ -43,8 +42,8 @@ record Look(int pull, Rgb colour) implements Comparable<Look> {
     }
 
     private static Rgb colourOf(Row row, Ink ink) {
-        int paint = Math.max(0, row.inks().indexOf(Optional.of(ink)));
-        return row.paints().paints().get(paint).colour();
+        int paint = row.inks().indexOf(Optional.of(ink));
+        return paint < 0 ? ink.swatch() : row.paints().paints().get(paint).colour();
     }
 
     @Override

@@ -8,6 +8,7 @@ import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -44,13 +45,13 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
         neighbours(separation, byStack, alike).forEach((giving, receiving) -> {
             StackSet shown = shownBy(giving, looks);
             StackSet cover = looks.entrySet().stream()
-                    .filter(look -> side(separation).isNearer(look.getKey().pull(), giving))
+                    .filter(look -> separation.isNearer(look.getKey().pull(), giving))
                     .map(Map.Entry::getValue)
                     .reduce(StackSet.NONE, StackSet::or)
                     .minus(prints(separation.plan(), giving));
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
-                RimColour rim = RimColour.of(separation.plan(), side(separation), giving, into.pull());
+                RimColour rim = RimColour.of(separation, giving, into.pull());
                 StackSet all = received(into, receiving, byStack);
                 StackSet receiver = rim.isNearer() ? all.minus(prints(separation.plan(), giving)) : all;
                 boolean isButted = rim.isThirdColour() && !widths.isAsked(giving, into.pull());
@@ -61,9 +62,12 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                 }
             }
         });
-        if (side(separation) == Side.FRONT) {
+        if (separation.table().sheet().side() == Side.FRONT) {
             Collections.reverse(meetings);
         }
+        List<Integer> farthestFirst =
+                separation.table().sheet().farthestFirst(separation.plan().pulls());
+        meetings.sort(Comparator.comparingInt(meeting -> -farthestFirst.indexOf(meeting.giving())));
         return meetings;
     }
 
@@ -86,7 +90,7 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
             if (one.isPresent() && other.isPresent()) {
                 Look a = one.get();
                 Look b = other.get();
-                boolean gives = GivingWay.gives(separation.plan(), side(separation), a.pull(), b.pull());
+                boolean gives = GivingWay.gives(separation.table().sheet(), separation.plan(), a.pull(), b.pull());
                 boolean both = GivingWay.share(separation.plan(), a.pull(), b.pull(), alike) < 1;
                 if (gives || both) {
                     receiving.computeIfAbsent(a.pull(), pull -> new TreeSet<>()).add(b);
@@ -112,7 +116,7 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
             for (Look over : byStack.get(beside)) {
                 boolean runsOn = prints(separation.plan(), giving.pull()).contains(beside);
                 boolean begins = !prints(separation.plan(), over.pull()).contains(stack);
-                if (runsOn && begins && side(separation).isNearer(over.pull(), giving.pull())) {
+                if (runsOn && begins && separation.isNearer(over.pull(), giving.pull())) {
                     receiving
                             .computeIfAbsent(giving.pull(), pull -> new TreeSet<>())
                             .add(over);
@@ -144,10 +148,6 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                 .filter(look -> look.getKey().pull() == pull)
                 .map(Map.Entry::getValue)
                 .reduce(StackSet.NONE, StackSet::or);
-    }
-
-    private static Side side(Separation separation) {
-        return separation.table().sheet().side();
     }
 
     private static StackSet prints(PrintPlan plan, int pull) {

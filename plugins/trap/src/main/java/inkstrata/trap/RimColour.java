@@ -1,8 +1,7 @@
 package inkstrata.trap;
 
 import inkstrata.plan.Overlap;
-import inkstrata.plan.PrintPlan;
-import inkstrata.plan.Side;
+import inkstrata.separation.Separation;
 
 /**
  * How a rim looks beside the two inks that it lies between; differences are CIEDE2000.
@@ -15,11 +14,11 @@ record RimColour(double fromGiving, double fromInto, boolean isNearer) {
     /** A rim farther than that from both is seen as a line of a third colour (our own choice). */
     static final double THIRD = 10;
 
-    static RimColour of(PrintPlan plan, Side side, int giving, int into) {
-        boolean isNearer = side.isNearer(giving, into);
+    static RimColour of(Separation separation, int giving, int into) {
+        boolean isNearer = separation.isNearer(giving, into);
         Overlap overlap = new Overlap(
-                plan.pulls().get(isNearer ? into : giving).ink(),
-                plan.pulls().get(isNearer ? giving : into).ink());
+                separation.plan().pulls().get(isNearer ? into : giving).ink(),
+                separation.plan().pulls().get(isNearer ? giving : into).ink());
         return isNearer
                 ? new RimColour(overlap.fromUpper(), overlap.fromLower(), true)
                 : new RimColour(overlap.fromLower(), overlap.fromUpper(), false);

@@ -78,7 +78,7 @@ record TrapNotes(List<Meeting> meetings, Spreading spreading, Separation separat
 
     private String listed(int giving, boolean under, SortedMap<Integer, Double> receiving) {
         return receiving.entrySet().stream()
-                .filter(other -> separation.table().sheet().side().isNearer(other.getKey(), giving) == under)
+                .filter(other -> separation.isNearer(other.getKey(), giving) == under)
                 .map(other -> String.format(Locale.ROOT, "%s (%.1f mm)", name(other.getKey()), other.getValue()))
                 .collect(Collectors.collectingAndThen(
                         Collectors.joining(", "), list -> list.isEmpty() ? list : (under ? "under " : "over ") + list));

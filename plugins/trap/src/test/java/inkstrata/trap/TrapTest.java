@@ -8,11 +8,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import inkstrata.artwork.Note;
+import inkstrata.colour.Rgb;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.job.PluginSettings.Setting;
+import inkstrata.measure.Size;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
 import inkstrata.plugin.Plugins;
 import inkstrata.separation.FlatDrawing;
@@ -126,8 +129,8 @@ class TrapTest {
     void theLighterOneGivesWayOnEitherSideOfTheSheet() {
         PrintPlan plan = sideBySide(NIGHT, SAND).plan();
         for (Side side : Side.values()) {
-            assertThat(GivingWay.gives(plan, side, 1, 0)).isTrue();
-            assertThat(GivingWay.gives(plan, side, 0, 1)).isFalse();
+            assertThat(GivingWay.gives(sheet(side), plan, 1, 0)).isTrue();
+            assertThat(GivingWay.gives(sheet(side), plan, 0, 1)).isFalse();
         }
     }
 
@@ -135,10 +138,14 @@ class TrapTest {
     void ofEquallyLightInksTheOneFartherFromTheEyeGivesWay() {
         Ink twin = new Ink("twin", SAND.swatch(), SAND.hiding(), SAND.mesh(), false);
         PrintPlan twins = start(List.of(SAND, twin));
-        assertThat(GivingWay.gives(twins, Side.FRONT, 0, 1)).isTrue();
-        assertThat(GivingWay.gives(twins, Side.FRONT, 1, 0)).isFalse();
-        assertThat(GivingWay.gives(twins, Side.BACK, 0, 1)).isFalse();
-        assertThat(GivingWay.gives(twins, Side.BACK, 1, 0)).isTrue();
+        assertThat(GivingWay.gives(sheet(Side.FRONT), twins, 0, 1)).isTrue();
+        assertThat(GivingWay.gives(sheet(Side.FRONT), twins, 1, 0)).isFalse();
+        assertThat(GivingWay.gives(sheet(Side.BACK), twins, 0, 1)).isFalse();
+        assertThat(GivingWay.gives(sheet(Side.BACK), twins, 1, 0)).isTrue();
+    }
+
+    private static Sheet sheet(Side side) {
+        return new Sheet(new Size(100, 100), Rgb.WHITE, side);
     }
 
     @Test
