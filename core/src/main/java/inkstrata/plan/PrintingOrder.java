@@ -2,7 +2,6 @@ package inkstrata.plan;
 
 import inkstrata.colour.Lab;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -42,26 +41,12 @@ public record PrintingOrder(List<Ink> inks, List<Decision> decisions) {
      */
     public static PrintingOrder of(PlanningTable table, List<String> names, double registerMm) {
         PrintingOrder nearness = UsualOrder.of(table, registerMm);
-        List<Ink> usual = printed(nearness.inks(), table.sheet());
+        List<Ink> usual = table.sheet().printed(nearness.inks());
         if (names.isEmpty()) {
             return new PrintingOrder(usual, nearness.decisions());
         }
         List<Ink> asked = asAsked(usual, names);
         return new PrintingOrder(asked, List.of(asked(asked, usual, table)));
-    }
-
-    /** The side that the sheet is printed on first; what lies farthest from the eye first on the front, last on the back. */
-    private static List<Ink> printed(List<Ink> farthestFirst, Sheet sheet) {
-        List<Ink> front = farthestFirst.stream()
-                .filter(ink -> sheet.side(ink) == Side.FRONT)
-                .toList();
-        List<Ink> back = new ArrayList<>(farthestFirst.stream()
-                .filter(ink -> sheet.side(ink) == Side.BACK)
-                .toList());
-        Collections.reverse(back);
-        List<Ink> order = new ArrayList<>(sheet.side() == Side.FRONT ? front : back);
-        order.addAll(sheet.side() == Side.FRONT ? back : front);
-        return order;
     }
 
     private static List<Ink> asAsked(List<Ink> usual, List<String> names) {

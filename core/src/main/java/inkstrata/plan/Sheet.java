@@ -4,6 +4,8 @@ import inkstrata.colour.InkFilm;
 import inkstrata.colour.Rgb;
 import inkstrata.colour.Spectrum;
 import inkstrata.measure.Size;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -42,6 +44,21 @@ public record Sheet(Size size, Rgb colour, Side side, InkFilm film) {
         Side one = side(pulls.get(pull).ink());
         Side two = side(pulls.get(other).ink());
         return one == two ? one.isNearer(pull, other) : one == Side.FRONT;
+    }
+
+    /**
+     * In what order inks are printed: those on the side that the sheet is printed on first; on the front what lies farthest from the
+     * eye comes first, on the back what lies nearest to it.
+     */
+    public List<Ink> printed(List<Ink> farthestFirst) {
+        List<Ink> front =
+                farthestFirst.stream().filter(ink -> side(ink) == Side.FRONT).toList();
+        List<Ink> back = new ArrayList<>(
+                farthestFirst.stream().filter(ink -> side(ink) == Side.BACK).toList());
+        Collections.reverse(back);
+        List<Ink> order = new ArrayList<>(side == Side.FRONT ? front : back);
+        order.addAll(side == Side.FRONT ? back : front);
+        return order;
     }
 
     /** Positions of pulls, farthest from the eye first. */

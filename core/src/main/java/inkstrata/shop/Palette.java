@@ -108,10 +108,10 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         return new Palette(inks, inkOf, notes);
     }
 
-    /** A warning for each ink that the job lists and the plan does not print. */
-    static List<Note> printsNowhere(List<Ink> printed, Map<Rgb, Double> visible, Job job) {
+    /** A warning for each ink that the job lists, the artwork does not show and the plan does not print. */
+    List<Note> printsNowhere(List<Ink> printed, Map<Rgb, Double> visible, Job job) {
         return job.inks().stream()
-                .filter(ink -> printed.stream().noneMatch(other -> other.name().equals(ink.name())))
+                .filter(ink -> !inks.contains(ink) && !printed.contains(ink))
                 .map(ink -> printsNowhere(ink, visible.keySet(), job))
                 .toList();
     }

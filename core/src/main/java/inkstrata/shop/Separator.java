@@ -78,7 +78,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         List<Region> printed =
                 plan.pulls().stream().map(pull -> map.dissolve(pull.prints())).toList();
         List<Note> notes = new ArrayList<>(palette.notes());
-        notes.addAll(Palette.printsNowhere(plan.pulls().stream().map(Pull::ink).toList(), visible, job));
+        notes.addAll(palette.printsNowhere(plan.pulls().stream().map(Pull::ink).toList(), visible, job));
         Separation separation =
                 new Separation(placed, map, table, plan, printed, notes).withNotes(SwallowedNotes.of(map));
         for (Shaper shaper : plugins.shapers()) {

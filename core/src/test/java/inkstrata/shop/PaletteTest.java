@@ -48,7 +48,7 @@ class PaletteTest {
         Palette palette = Palette.mix(Map.of(RED, 5.0), APART, withInks(rust, gold));
         assertThat(palette.inkOf()).containsEntry(RED, Optional.of(rust));
         assertThat(palette.inks()).containsExactly(rust);
-        assertThat(Palette.printsNowhere(palette.inks(), Map.of(RED, 5.0), withInks(rust, gold)))
+        assertThat(palette.printsNowhere(palette.inks(), Map.of(RED, 5.0), withInks(rust, gold)))
                 .singleElement()
                 .satisfies(note -> assertThat(note.text()).contains("'gold'").contains("prints nowhere"));
     }

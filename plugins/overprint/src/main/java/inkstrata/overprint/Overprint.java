@@ -49,6 +49,10 @@ public final class Overprint implements Planner {
                         String.valueOf(Overlap.TOLERANCE),
                         new Option.Range(0, 100),
                         "by how much a colour may change over what runs on beneath it (CIEDE2000)"),
+                Option.flag(
+                        "build",
+                        false,
+                        "colours that overlaps of other inks make, near enough, get no screen of their own: as few screens as will do"),
                 Option.number(
                         "maxFilms",
                         String.valueOf(MOST_FILMS),
@@ -74,8 +78,11 @@ public final class Overprint implements Planner {
     }
 
     @Override
-    public PrintPlan plan(PlanningTable table, PrintPlan soFar, Job job) {
+    public PrintPlan plan(PlanningTable table, PrintPlan before, Job job) {
         double tolerance = Options.of(this, job).number("tolerance").orElseThrow();
+        PrintPlan soFar = Options.of(this, job).flag("build")
+                ? new Building(table, before, job, tolerance, mostFilms(job)).plan()
+                : before;
         List<Ink> order = soFar.pulls().stream().map(Pull::ink).toList();
         List<Ink> farthestFirst = table.sheet().farthestFirst(soFar.pulls()).stream()
                 .map(order::get)
@@ -83,6 +90,7 @@ public final class Overprint implements Planner {
         Comparator<Ink> nearness = Comparator.comparingInt(farthestFirst::indexOf);
         Prediction prediction = new Prediction(table.sheet());
         List<RunningOn> found = table.rows().stream()
+                .map(row -> printed(row, order))
                 .map(row -> RunningOn.best(row, already(row, soFar), nearness, prediction, tolerance, mostFilms(job)))
                 .flatMap(Optional::stream)
                 .toList();
@@ -95,8 +103,15 @@ public final class Overprint implements Planner {
         return plan;
     }
 
+    /** A row without the inks that have no pull. */
+    private static Row printed(Row row, List<Ink> order) {
+        List<Optional<Ink>> inks =
+                row.inks().stream().map(ink -> ink.filter(order::contains)).toList();
+        return new Row(row.stack(), row.paints(), inks, row.areaMm2(), row.drawings(), row.pieces());
+    }
+
     /** What is to print at a stack already, beside the ink that shows. */
-    private static List<Ink> already(Row row, PrintPlan soFar) {
+    static List<Ink> already(Row row, PrintPlan soFar) {
         return soFar.pulls().stream()
                 .filter(pull -> pull.prints().contains(row.stack()))
                 .map(Pull::ink)
