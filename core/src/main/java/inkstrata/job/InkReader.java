@@ -39,6 +39,15 @@ final class InkReader {
         return also;
     }
 
+    /** Takes colours that are bare sheet. */
+    InkReader bare(YamlMap sheet) {
+        for (Rgb colour : colours(sheet)) {
+            claim(colour, Job.BARE_SHEET, "also", sheet);
+            also.put(colour, Job.BARE_SHEET);
+        }
+        return this;
+    }
+
     InkReader read(List<YamlMap> entries) {
         entries.forEach(this::add);
         return this;
@@ -59,13 +68,7 @@ final class InkReader {
         if (from.isEmpty()) {
             claim(swatch, name, "prints", map);
         }
-        for (String text : map.texts("also")) {
-            Rgb colour;
-            try {
-                colour = Rgb.parse(text);
-            } catch (IllegalArgumentException e) {
-                throw map.fault("also", "inks.also: " + e.getMessage());
-            }
+        for (Rgb colour : colours(map)) {
             claim(colour, name, "also", map);
             also.put(colour, name);
         }
@@ -88,15 +91,32 @@ final class InkReader {
                 from));
     }
 
+    private static List<Rgb> colours(YamlMap map) {
+        List<Rgb> colours = new ArrayList<>();
+        for (String text : map.texts("also")) {
+            try {
+                colours.add(Rgb.parse(text));
+            } catch (IllegalArgumentException e) {
+                throw map.fault("also", "also: " + e.getMessage());
+            }
+        }
+        return colours;
+    }
+
     private void claim(Rgb colour, String name, String key, YamlMap map) {
         String twin = colours.put(colour, name);
         if (twin != null && twin.equals(name)) {
-            throw map.fault(key, "ink '" + name + "' names " + colour + " twice. Name it once.");
+            throw map.fault(key, called(name) + " names " + colour + " twice. Name it once.");
         }
         if (twin != null) {
             throw map.fault(
-                    key, "'" + twin + "' and '" + name + "' print the same colour " + colour + ". Keep one of them.");
+                    key,
+                    called(twin) + " and " + called(name) + " print the same colour " + colour + ". Keep one of them.");
         }
+    }
+
+    private static String called(String name) {
+        return name.equals(Job.BARE_SHEET) ? "the sheet" : "'" + name + "'";
     }
 
     static Side side(String text) {

@@ -27,7 +27,7 @@ import java.util.TreeMap;
  * @param registerMm the most by which any two pulls may be off from each other
  * @param merge which colours share an ink
  * @param inks the inks that are listed; the rest is made from the artwork's colours
- * @param also colours of the artwork that an ink prints beside its own, with its name
+ * @param also colours of the artwork that an ink prints beside its own, with its name; {@link #BARE_SHEET} for the sheet
  * @param order of the inks
  * @param edition how many prints
  * @param films by name of the ink, the file of its film in the folder that is checked; inks that are not named go by file name
@@ -50,6 +50,9 @@ public record Job(
         Edition edition,
         Map<String, String> films,
         Map<String, PluginSettings> use) {
+
+    /** Stands for the bare sheet where an ink's name is asked for. */
+    public static final String BARE_SHEET = "";
 
     /** Most register error by hand on ordinary sheets (common practice, no source). */
     public static final double DEFAULT_REGISTER_MM = 0.4;

@@ -56,12 +56,13 @@ public final class JobReader {
     public static Job read(String file, String text, Path folder) {
         YamlMap root = YamlMap.parse(file, text)
                 .only("title", "sheet", "artwork", "register", "merge", "inks", "order", "edition", "films", "use");
-        YamlMap sheet = root.map("sheet").orElseGet(YamlMap::none).only("size", "colour", "print", "hiding", "spectra");
+        YamlMap sheet =
+                root.map("sheet").orElseGet(YamlMap::none).only("size", "colour", "also", "print", "hiding", "spectra");
         Rgb sheetColour = sheet.value("colour", Rgb::parse).orElse(Rgb.WHITE);
         Side side = sheet.value("print", InkReader::side).orElse(Side.FRONT);
         Optional<YamlMap> artwork = root.map("artwork").map(map -> map.only("width", "place"));
         Optional<Double> width = artwork.flatMap(map -> map.value("width", Values::positiveLength));
-        InkReader inks = new InkReader(folder).read(root.maps("inks"));
+        InkReader inks = new InkReader(folder).bare(sheet).read(root.maps("inks"));
         return new Job(
                 file,
                 root.text("title").orElse(""),

@@ -55,18 +55,12 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
             double toInk = listed.map(ink -> Ciede2000.difference(colour, ink.swatch()))
                     .orElse(Double.POSITIVE_INFINITY);
             boolean isTold = job.also().containsKey(colour);
-            if (!isTold && toSheet <= job.merge().within() && toSheet <= toInk) {
+            boolean isBare = Job.BARE_SHEET.equals(job.also().get(colour));
+            if (isBare || (!isTold && toSheet <= job.merge().within() && toSheet <= toInk)) {
                 inkOf.put(colour, Optional.empty());
-                notes.add(Note.info(
-                        Source.UNKNOWN,
-                        colour + " is the colour of the bare sheet (CIEDE2000 " + rounded(toSheet)
-                                + " from it) and needs no ink."));
             } else if (isTold || toInk <= job.merge().within()) {
                 inkOf.put(colour, listed);
                 used.add(listed.orElseThrow());
-                if (toInk > 0) {
-                    notes.add(joined(colour, listed.orElseThrow(), toInk));
-                }
             } else {
                 rest.put(colour, area);
             }
@@ -92,12 +86,10 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
             if (known.isEmpty()) {
                 inks.add(ink);
             }
-            for (Rgb colour : group) {
-                if (inkOf.putIfAbsent(colour, Optional.of(ink)) == null && !colour.equals(ink.swatch())) {
-                    notes.add(joined(colour, ink, Ciede2000.difference(colour, ink.swatch())));
-                }
-            }
+            group.forEach(colour -> inkOf.putIfAbsent(colour, Optional.of(ink)));
         }
+        inkOf.keySet().retainAll(visible.keySet());
+        inkOf.forEach((colour, ink) -> notes.addAll(printedWith(colour, ink, job)));
         notes.addAll(edges.lost(inkOf));
         if (inks.isEmpty()) {
             notes.add(Note.warning(
@@ -156,11 +148,32 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         return candidate;
     }
 
-    private static Note joined(Rgb colour, Ink ink, double apart) {
-        return Note.info(
-                Source.UNKNOWN,
-                colour + " is printed with ink '" + ink.name() + "' (" + ink.swatch() + "), CIEDE2000 " + rounded(apart)
-                        + " from it.");
+    /** A note on what a colour is printed with, if that has another colour, or is the bare sheet. */
+    private static List<Note> printedWith(Rgb colour, Optional<Ink> ink, Job job) {
+        Rgb swatch = ink.map(Ink::swatch).orElse(job.sheetColour());
+        String apart = rounded(Ciede2000.difference(colour, swatch));
+        if (ink.isEmpty()) {
+            return List.of(Note.info(
+                    Source.UNKNOWN,
+                    colour + " is the colour of the bare sheet (CIEDE2000 " + apart + " from it) and needs no ink."));
+        }
+        return colour.equals(swatch)
+                ? List.of()
+                : List.of(Note.info(
+                        Source.UNKNOWN,
+                        colour + " is printed with ink '" + ink.get().name() + "' (" + swatch + "), CIEDE2000 " + apart
+                                + " from it."));
+    }
+
+    /** Colours that are printed with an ink of another colour, with its name, or that are bare sheet of another colour. */
+    Map<Rgb, String> joined(Job job) {
+        Map<Rgb, String> joined = new TreeMap<>();
+        inkOf.forEach((colour, ink) -> {
+            if (!colour.equals(ink.map(Ink::swatch).orElse(job.sheetColour()))) {
+                joined.put(colour, ink.map(Ink::name).orElse(Job.BARE_SHEET));
+            }
+        });
+        return joined;
     }
 
     private static Note printsNowhere(Ink ink, Set<Rgb> colours, Job job) {

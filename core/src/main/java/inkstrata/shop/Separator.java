@@ -79,8 +79,8 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
                 plan.pulls().stream().map(pull -> map.dissolve(pull.prints())).toList();
         List<Note> notes = new ArrayList<>(palette.notes());
         notes.addAll(palette.printsNowhere(plan.pulls().stream().map(Pull::ink).toList(), visible, job));
-        Separation separation =
-                new Separation(placed, map, table, plan, printed, notes).withNotes(SwallowedNotes.of(map));
+        Separation separation = new Separation(placed, map, table, plan, printed, notes, palette.joined(job))
+                .withNotes(SwallowedNotes.of(map));
         for (Shaper shaper : plugins.shapers()) {
             steps.accept(shaper.id() + " at work");
             separation = shaper.shape(separation, job);

@@ -109,7 +109,7 @@ class JobReaderTest {
                 "inks: [{name: a, prints: '#000000', key: yes} ] | key: | neither true nor false",
                 "inks: [{name: a, prints: '#000000', side: left} ] | side: | neither front nor back",
                 "inks: [{name: a, prints: '#000000', also: ['#000000']} ] | job.yaml:1: | twice",
-                "inks: [{name: a, prints: '#000000', also: [red]} ] | inks.also: | not a colour",
+                "inks: [{name: a, prints: '#000000', also: [red]} ] | also: | not a colour",
                 "inks: [{name: a, prints: '#000000', spectra: none.csv} ] | spectra: | can't be read",
                 "merge: {inks: 0} | merge.inks: | whole number of inks",
                 "merge: {within: x} | merge.within: | not a number",

@@ -86,9 +86,9 @@ final class ArtworkArguments {
         return Optional.ofNullable(job).or(this::jobBeside);
     }
 
-    /** The drawing's own path. */
-    Path file() {
-        return artwork;
+    /** The picture's width as it was given; empty if it was not. */
+    String widthAsked() {
+        return width == null ? "" : width;
     }
 
     /**

@@ -4,12 +4,19 @@ import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
+import inkstrata.shop.Starter;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
@@ -19,7 +26,7 @@ import picocli.CommandLine.Spec;
         header = "Plans the pulls: which inks, in which order, what each covers, and why.",
         description = {
             "",
-            "Nothing is written. Go through the decisions as you would with a printer; what you want otherwise goes into"
+            "Nothing is written, but for the file that --starter names. Go through the decisions as you would with a printer; what you want otherwise goes into"
                     + " the job file: inks, order, key, trap.",
             ""
         },
@@ -34,6 +41,12 @@ final class PlanVerb implements Callable<Integer> {
     @Mixin
     private ArtworkArguments arguments;
 
+    @Option(
+            names = "--starter",
+            paramLabel = "JOB.yaml",
+            description = "Write a job file to begin with: the same plan, with a remark on every setting.")
+    private Path starter;
+
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
@@ -41,9 +54,15 @@ final class PlanVerb implements Callable<Integer> {
         try (Progress progress = desk.progress();
                 FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
             Job job = desk.job(arguments);
+            if (starter != null && !job.file().isEmpty()) {
+                throw new CommandFault("--starter: there is a job file already, " + job.file() + ". Edit that one.");
+            }
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
             Separation separation = new Separator(found.plugins(), progress::begins).separate(artwork, job);
+            if (starter != null) {
+                writeStarter(Starter.text(separation, found.plugins(), job, arguments.widthAsked()));
+            }
             if (inkstrata.json()) {
                 out.println(Json.of(PlanReport.json(separation)));
             } else {
@@ -51,5 +70,13 @@ final class PlanVerb implements Callable<Integer> {
             }
         }
         return ExitCode.DONE;
+    }
+
+    private void writeStarter(String text) throws IOException {
+        try {
+            Files.writeString(starter, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        } catch (FileAlreadyExistsException e) {
+            throw new CommandFault("--starter: " + starter + " is there already. Name another file.", e);
+        }
     }
 }

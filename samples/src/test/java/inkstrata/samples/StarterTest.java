@@ -1,0 +1,82 @@
+package inkstrata.samples;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.ArtworkException;
+import inkstrata.artwork.svg.Flags;
+import inkstrata.artwork.svg.ReadOptions;
+import inkstrata.artwork.svg.SvgReader;
+import inkstrata.job.Job;
+import inkstrata.job.JobReader;
+import inkstrata.job.Merge;
+import inkstrata.plugin.Plugins;
+import inkstrata.separation.Separation;
+import inkstrata.shop.Separator;
+import inkstrata.shop.Starter;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** A job file to begin with gives the very plan that was made without it. */
+class StarterTest {
+    private static final Plugins ALL = Plugins.load(StarterTest.class.getClassLoader());
+    /** Findings are no part of the plan. */
+    private static final Plugins PLUGINS = new Plugins(ALL.planners(), ALL.shapers(), List.of(), ALL.writers());
+
+    private static final int FLAGS = 100;
+
+    @Test
+    void gives100FlagsTheirOwnPlansAgain() throws IOException {
+        int planned = 0;
+        int joined = 0;
+        for (String name : Flags.names()) {
+            if (planned < FLAGS && name.startsWith("1x1")) {
+                Artwork flag;
+                try (InputStream in = Flags.open(name)) {
+                    flag = SvgReader.read(name.substring(name.indexOf('/') + 1), in, ReadOptions.DEFAULT);
+                } catch (ArtworkException notFlat) {
+                    continue;
+                }
+                // Half of them with colours joined that touch, so that there is something to tell.
+                Merge merge = planned % 2 == 0 ? Merge.DEFAULT : Merge.DEFAULT.withInks(3);
+                joined += same(flag, Job.DEFAULT.withMerge(merge));
+                planned++;
+            }
+        }
+        assertThat(planned).isEqualTo(FLAGS);
+        assertThat(joined).as("flags with joined colours").isGreaterThan(10);
+    }
+
+    @Test
+    void tellsWhichColoursAreJoinedAndWhichAreBareSheet() throws IOException {
+        String drawing = "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='20mm' viewBox='0 0 60 20'>"
+                + "<rect width='60' height='20' fill='#fdfefc'/><rect x='2' y='2' width='9' height='9' fill='#c03020'/>"
+                + "<rect x='20' y='2' width='9' height='9' fill='#c13121'/>"
+                + "<rect x='40' y='2' width='9' height='9' fill='#fbfcf9'/></svg>";
+        Artwork artwork = SvgReader.read(
+                "\"odd\" name: #1.svg", new ByteArrayInputStream(drawing.getBytes(UTF_8)), ReadOptions.DEFAULT);
+        assertThat(same(artwork, Job.DEFAULT)).isOne();
+        assertThat(same(artwork, Job.DEFAULT.withMerge(new Merge(0, false, OptionalInt.empty()))))
+                .isZero();
+    }
+
+    /** 1 if colours were joined. */
+    private static int same(Artwork artwork, Job job) throws IOException {
+        Separation separation = new Separator(PLUGINS).separate(artwork, job);
+        String starter = Starter.text(separation, PLUGINS, job, "");
+        Map<String, byte[]> before = Press.files(artwork, job, PLUGINS);
+        Map<String, byte[]> again = Press.files(artwork, JobReader.read("boats.yaml", starter), PLUGINS);
+        assertThat(new String(again.get("plan.json"), UTF_8))
+                .as("%s%n%s", artwork.name(), starter)
+                .isEqualTo(new String(before.get("plan.json"), UTF_8));
+        assertThat(again.keySet()).isEqualTo(before.keySet());
+        before.forEach((file, bytes) -> assertThat(again.get(file)).as(file).isEqualTo(bytes));
+        return separation.joined().isEmpty() ? 0 : 1;
+    }
+}
