@@ -5,6 +5,7 @@ import inkstrata.artwork.Note;
 import inkstrata.colour.Rgb;
 import inkstrata.plan.PlanningTable;
 import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Pull;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.Region;
 import java.util.ArrayList;
@@ -59,6 +60,12 @@ public record Separation(
      */
     public boolean isNearer(int pull, int other) {
         return table.sheet().isNearer(plan.pulls(), pull, other);
+    }
+
+    /** Whether a pull is only a ground: it lies beneath others everywhere, and shows nowhere. */
+    public boolean isOnlyGround(int pull) {
+        Pull asked = plan.pulls().get(pull);
+        return asked.ground() && table.rows().stream().noneMatch(row -> row.shows(asked.ink()));
     }
 
     public Separation withPrinted(List<Region> newPrinted) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WholeHouseTest {
     private static final JavaClasses HOUSE = HouseRules.built();
     private static final List<String> PLUGINS =
-            List.of("knockout", "overprint", "reduction", "trap", "check", "positive", "command");
+            List.of("knockout", "overprint", "reduction", "underbase", "trap", "check", "positive", "command");
 
     static Stream<String> plugins() {
         return PLUGINS.stream();

@@ -8,6 +8,7 @@ import inkstrata.planar.StackSet;
 import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,12 +27,7 @@ public final class Check implements Inspector {
     /** A warning for each set of inks between which sheet shows within the job's register, and a note with the limit. */
     @Override
     public List<Finding> inspect(Separation separation, Job job) {
-        RegisterLimit limit = RegisterLimit.of(
-                separation.printed(), picture(separation), separation.artwork().frame(), job.registerMm());
-        List<String> inks = separation.plan().pulls().stream()
-                .map(pull -> pull.ink().name())
-                .toList();
-        return new LimitFindings(limit, inks).findings();
+        return limit(separation, separation.printed(), job.registerMm()).findings();
     }
 
     @Override
@@ -44,5 +40,27 @@ public final class Check implements Inspector {
         return separation
                 .map()
                 .dissolve(separation.plan().pulls().stream().map(Pull::prints).reduce(StackSet.NONE, StackSet::or));
+    }
+
+    /**
+     * How far films hold. A ground that shows nowhere does not count: where nothing but it shows, the inks above it have parted.
+     *
+     * @param films for each pull, by position
+     */
+    static LimitFindings limit(Separation planned, List<Region> films, double registerMm) {
+        List<Region> seen = new ArrayList<>();
+        List<String> inks = new ArrayList<>();
+        StackSet inked = StackSet.NONE;
+        for (int pull = 0; pull < films.size(); pull++) {
+            if (!planned.isOnlyGround(pull)) {
+                Pull printed = planned.plan().pulls().get(pull);
+                seen.add(films.get(pull));
+                inks.add(printed.ink().name());
+                inked = inked.or(printed.prints());
+            }
+        }
+        Region picture = planned.map().dissolve(inked);
+        return new LimitFindings(
+                RegisterLimit.of(seen, picture, planned.artwork().frame(), registerMm), inks);
     }
 }

@@ -57,8 +57,7 @@ final class Comparison {
         for (int pull = 0; pull < films.size(); pull++) {
             findings.addAll(ThinParts.of(printed.get(pull), inks.get(pull)));
         }
-        RegisterLimit limit = RegisterLimit.of(printed, Check.picture(planned), frame, registerMm);
-        findings.addAll(new LimitFindings(limit, inks).findings());
+        findings.addAll(Check.limit(planned, printed, registerMm).findings());
         return findings;
     }
 

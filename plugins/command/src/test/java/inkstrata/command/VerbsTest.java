@@ -181,7 +181,17 @@ class VerbsTest {
                 .out();
         assertThat(list.lines().filter(line -> !line.startsWith(" ")).map(line -> line.replaceAll(" .*", "")))
                 .containsExactly(
-                        "knockout", "overprint", "reduction", "trap", "check", "step-colours", "stranger", "positive");
+                        "knockout",
+                        "underbase",
+                        "overprint",
+                        "reduction",
+                        "trap",
+                        "choke",
+                        "check",
+                        "sheet-colours",
+                        "step-colours",
+                        "stranger",
+                        "positive");
         assertThat(list)
                 .contains("stranger (inspector, stranger.jar): looks over your shoulder")
                 .contains("  width: ");

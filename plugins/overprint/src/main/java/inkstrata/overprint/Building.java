@@ -9,6 +9,7 @@ import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.PrintingOrder;
 import inkstrata.plan.Pull;
+import inkstrata.plan.Side;
 import inkstrata.planar.StackSet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -108,12 +109,14 @@ record Building(PlanningTable table, PrintPlan soFar, Job job, double tolerance,
         kept.stream().map(Pull::ink).filter(table.inks()::contains).forEach(all::add);
         List<Ink> order = table.sheet().printed(settled(farthestFirst(all), found, candidates));
         List<Pull> pulls = new ArrayList<>();
-        kept.stream().filter(pull -> !all.contains(pull.ink())).forEach(pulls::add);
         for (Ink ink : order) {
             Optional<Pull> before =
                     kept.stream().filter(pull -> pull.ink().equals(ink)).findFirst();
             pulls.add(before.orElseGet(() -> new Pull(ink, prints(ink, found))));
         }
+        List<Pull> grounds =
+                kept.stream().filter(pull -> !all.contains(pull.ink())).toList();
+        pulls.addAll(table.sheet().side() == Side.FRONT ? 0 : pulls.size(), grounds);
         return pulls;
     }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What a pull shows at a stack, or would show if the pulls nearer to the eye were taken away.
+ * What a pull shows at a stack, or would show if the pulls nearer to the eye were taken away; a ground beneath others has none.
  *
  * @param pull position in the plan
  * @param colour the artwork's colour for it there; a pull may show several over others that shine through
@@ -34,6 +34,8 @@ record Look(int pull, Rgb colour) implements Comparable<Look> {
                     row.stack(),
                     nearestFirst.stream()
                             .filter(pull -> pulls.get(pull).prints().contains(row.stack()))
+                            .filter(pull -> !pulls.get(pull).ground()
+                                    || row.shows(pulls.get(pull).ink()))
                             .map(pull ->
                                     new Look(pull, colourOf(row, pulls.get(pull).ink())))
                             .toList());
