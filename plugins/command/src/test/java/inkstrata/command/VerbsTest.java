@@ -203,7 +203,8 @@ class VerbsTest {
         assertThat(plugins)
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
-                .isEqualTo("[knockout, overprint, reduction, trap, check, step-colours, positive]");
+                .isEqualTo(
+                        "[knockout, underbase, overprint, reduction, trap, choke, check, sheet-colours, step-colours, positive]");
     }
 
     @Test

@@ -28,7 +28,7 @@ public final class Choke implements Shaper {
     /** After inks have grown into each other. */
     @Override
     public int rank() {
-        return 30;
+        return 150;
     }
 
     @Override
