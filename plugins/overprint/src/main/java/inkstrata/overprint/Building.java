@@ -18,7 +18,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -32,18 +31,14 @@ import java.util.stream.Stream;
  * @param mostFilms over each other
  */
 record Building(PlanningTable table, PrintPlan soFar, Job job, double tolerance, int mostFilms) {
-    /** The search is given up after that. */
-    private static final long MOST_NANOSECONDS = 10_000_000_000L;
-
     private static final int MOST_CANDIDATES = 63;
 
     /** The plan with fewer screens, or with a decision that says why there are as many as before. */
     PrintPlan plan() {
-        long start = System.nanoTime();
-        return plan(() -> System.nanoTime() - start > MOST_NANOSECONDS);
+        return plan(new Effort(Effort.MUCH));
     }
 
-    PrintPlan plan(BooleanSupplier isLate) {
+    PrintPlan plan(Effort effort) {
         Map<Ink, Double> areas = new LinkedHashMap<>();
         Map<Ink, List<Ink>> grounds = new LinkedHashMap<>();
         for (Row row : table.rows()) {
@@ -57,8 +52,8 @@ record Building(PlanningTable table, PrintPlan soFar, Job job, double tolerance,
                 .limit(MOST_CANDIDATES)
                 .toList();
         Recipes.Wanted wanted = new Recipes.Wanted(grounds, candidates, mayLieOver(candidates), tolerance, mostFilms);
-        Recipes recipes = Recipes.of(wanted, table.sheet(), isLate);
-        Found found = new FewestScreens(candidates, areas, recipes, isLate).find();
+        Recipes recipes = Recipes.of(wanted, table.sheet(), effort);
+        Found found = new FewestScreens(candidates, areas, recipes, effort).find();
         PrintPlan plan = soFar.withPulls(pulls(found, candidates));
         int screens = (int) found.recipes().values().stream()
                 .flatMap(recipe -> recipe.inks().stream())
@@ -176,8 +171,8 @@ record Building(PlanningTable table, PrintPlan soFar, Job job, double tolerance,
                             ? " No overlaps of fewer inks come near enough."
                             : " No fewer inks do it, in any order.");
         }
-        return mean + " The search was given up after 10 s: perhaps fewer would do, but no fewer than " + found.least()
-                + ".";
+        return mean + " The search was given up after much work: perhaps fewer would do, but no fewer than "
+                + found.least() + ".";
     }
 
     private Decision built(Ink colour, Recipe recipe) {

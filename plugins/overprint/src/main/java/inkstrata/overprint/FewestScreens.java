@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 
 /**
  * Finds the fewest inks that make all colours of the artwork, each by its own ink or by others over each other, in one print order; of
@@ -33,7 +32,7 @@ final class FewestScreens {
     private final Map<Ink, Double> areas;
     private final List<List<Choice>> choices = new ArrayList<>();
     private final boolean knowsAllRecipes;
-    private final BooleanSupplier isLate;
+    private final Effort effort;
 
     private Choice[] chosen;
     private Choice[] best;
@@ -47,13 +46,13 @@ final class FewestScreens {
     /**
      * @param candidates inks to print with, at most 63
      * @param areas for each colour how much of it there is, in mm²
-     * @param isLate whether time is up
+     * @param effort that may be made
      */
-    FewestScreens(List<Ink> candidates, Map<Ink, Double> areas, Recipes recipes, BooleanSupplier isLate) {
+    FewestScreens(List<Ink> candidates, Map<Ink, Double> areas, Recipes recipes, Effort effort) {
         this.candidates = List.copyOf(candidates);
         this.areas = areas;
         this.knowsAllRecipes = recipes.isWhole();
-        this.isLate = isLate;
+        this.effort = effort;
         this.colours = recipes.ways().keySet().stream()
                 .sorted(Comparator.comparingInt(
                         colour -> recipes.ways().get(colour).size()))
@@ -72,7 +71,7 @@ final class FewestScreens {
         return new Choice(set, inks, areas.get(colour) * recipe.difference(), recipe);
     }
 
-    /** The best, or the best that was found in time; each colour by its own ink if nothing was. */
+    /** The best, or the best that was found before the effort was spent; each colour by its own ink if nothing was. */
     Found find() {
         long must = 0;
         long may = 0;
@@ -118,7 +117,7 @@ final class FewestScreens {
             return;
         }
         if (more == 0) {
-            isStopped = isLate.getAsBoolean();
+            isStopped = effort.isSpent(Effort.SET);
             attempt(set);
             return;
         }
@@ -167,6 +166,6 @@ final class FewestScreens {
                 choose(colour + 1, cost + way.cost(), more.get(), within, toCome);
             }
         }
-        isStopped |= isLate.getAsBoolean();
+        isStopped |= effort.isSpent(Effort.SET);
     }
 }

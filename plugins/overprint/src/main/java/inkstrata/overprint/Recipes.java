@@ -12,13 +12,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiPredicate;
-import java.util.function.BooleanSupplier;
 
 /**
  * All ways to make colours of the artwork of inks that lie over each other.
  *
  * @param ways for each colour, given by the ink that has it, the closest first; its own ink alone comes before all
- * @param isWhole whether all were looked at before time was up
+ * @param isWhole whether all were looked at before the effort was spent
  */
 record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
     /**
@@ -38,7 +37,7 @@ record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
             int mostFilms) {}
 
     /** Looks at thinner piles first. */
-    static Recipes of(Wanted wanted, Sheet sheet, BooleanSupplier isLate) {
+    static Recipes of(Wanted wanted, Sheet sheet, Effort effort) {
         Prediction prediction = new Prediction(sheet);
         Map<Ink, List<Recipe>> ways = new LinkedHashMap<>();
         Map<Ink, Lab> targets = new LinkedHashMap<>();
@@ -54,7 +53,7 @@ record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
         for (int films = 1; films <= wanted.mostFilms() && isWhole; films++) {
             piles = higher(piles, wanted, sheet);
             for (List<Ink> pile : piles) {
-                if (isLate.getAsBoolean()) {
+                if (effort.isSpent(Effort.PILE)) {
                     isWhole = false;
                     break;
                 }

@@ -77,8 +77,8 @@ class FewestScreensTest {
             Recipes recipes = Recipes.of(
                     new Recipes.Wanted(grounds, candidates, (above, under) -> true, TOLERANCE, mostFilms),
                     SHEET,
-                    () -> false);
-            Found found = new FewestScreens(candidates, areas, recipes, () -> false).find();
+                    new Effort(Long.MAX_VALUE));
+            Found found = new FewestScreens(candidates, areas, recipes, new Effort(Long.MAX_VALUE)).find();
             ByTrying trying = new ByTrying(candidates, areas, mostFilms);
             int screens = (int) found.recipes().values().stream()
                     .flatMap(recipe -> recipe.inks().stream())
@@ -213,21 +213,24 @@ class FewestScreensTest {
                 new Ink("a", seen(List.of(one, spare)).rgb(), 0.9, Optional.empty(), false),
                 new Ink("b", seen(List.of(two, spare)).rgb(), 0.9, Optional.empty(), false));
         PlanningTable table = table(shown, List.of(spare));
-        PrintPlan plan = new Building(table, start(shown), Job.DEFAULT, TOLERANCE, 3).plan(() -> false);
+        PrintPlan plan = new Building(table, start(shown), Job.DEFAULT, TOLERANCE, 3).plan();
         assertThat(plan.pulls()).extracting(Pull::ink).containsExactlyInAnyOrder(one, two, spare);
     }
 
     @Test
     void aSearchThatIsGivenUpSaysSo() {
         List<Ink> inks = overlaps(3, new Random(1));
-        PrintPlan plan = new Building(table(inks, List.of()), start(inks), Job.DEFAULT, TOLERANCE, 3).plan(() -> true);
+        PrintPlan plan =
+                new Building(table(inks, List.of()), start(inks), Job.DEFAULT, TOLERANCE, 3).plan(new Effort(0));
         assertThat(plan.pulls()).hasSize(7);
-        assertThat(plan.decisions()).extracting(Decision::why).anyMatch(why -> why.contains("given up after 10 s"));
+        assertThat(plan.decisions())
+                .extracting(Decision::why)
+                .anyMatch(why -> why.contains("given up after much work"));
     }
 
     private static PrintPlan built(List<Ink> inks, Job job) {
         double mostFilms = Options.of(new Overprint(), job).number("maxFilms").orElseThrow();
-        return new Building(table(inks, List.of()), start(inks), job, TOLERANCE, (int) mostFilms).plan(() -> false);
+        return new Building(table(inks, List.of()), start(inks), job, TOLERANCE, (int) mostFilms).plan();
     }
 
     private static Map<String, PluginSettings> use(String option, String value) {
