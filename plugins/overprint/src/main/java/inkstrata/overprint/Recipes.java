@@ -51,44 +51,45 @@ record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
         List<List<Ink>> piles = List.of(List.of());
         boolean isWhole = true;
         for (int films = 1; films <= wanted.mostFilms() && isWhole; films++) {
-            piles = higher(piles, wanted, sheet);
+            List<List<Ink>> higher = new ArrayList<>();
             for (List<Ink> pile : piles) {
-                if (effort.isSpent(Effort.PILE)) {
-                    isWhole = false;
-                    break;
-                }
-                targets.forEach((colour, target) -> {
-                    if (!pile.contains(colour)) {
-                        List<Ink> all = new ArrayList<>(wanted.colours().get(colour));
-                        all.addAll(pile);
-                        double difference = Ciede2000.difference(target, prediction.lab(all));
-                        if (difference <= allowed.get(colour)) {
-                            ways.get(colour).add(new Recipe(pile, difference));
-                        }
+                for (Ink ink : wanted.candidates()) {
+                    if (isWhole && mayLieOver(ink, pile, wanted, sheet)) {
+                        isWhole = !effort.isSpent(Effort.PILE);
+                        List<Ink> more = new ArrayList<>(pile);
+                        more.add(ink);
+                        higher.add(more);
+                        targets.forEach((colour, target) -> {
+                            double difference = Ciede2000.difference(
+                                    target,
+                                    prediction.lab(with(more, wanted.colours().get(colour))));
+                            if (!more.contains(colour) && difference <= allowed.get(colour)) {
+                                ways.get(colour).add(new Recipe(more, difference));
+                            }
+                        });
                     }
-                });
+                }
             }
+            piles = higher;
         }
         ways.values()
                 .forEach(list -> list.subList(1, list.size()).sort(Comparator.comparingDouble(Recipe::difference)));
         return new Recipes(ways, isWhole);
     }
 
-    private static List<List<Ink>> higher(List<List<Ink>> piles, Wanted wanted, Sheet sheet) {
-        List<List<Ink>> higher = new ArrayList<>();
-        for (List<Ink> pile : piles) {
-            for (Ink ink : wanted.candidates()) {
-                boolean fits = !pile.contains(ink)
-                        && pile.stream()
-                                .allMatch(under -> wanted.mayLieOver().test(ink, under)
-                                        && (sheet.side(ink) == Side.FRONT || sheet.side(under) == Side.BACK));
-                if (fits) {
-                    List<Ink> more = new ArrayList<>(pile);
-                    more.add(ink);
-                    higher.add(more);
-                }
-            }
+    private static boolean mayLieOver(Ink ink, List<Ink> pile, Wanted wanted, Sheet sheet) {
+        return !pile.contains(ink)
+                && pile.stream()
+                        .allMatch(under -> wanted.mayLieOver().test(ink, under)
+                                && (sheet.side(ink) == Side.FRONT || sheet.side(under) == Side.BACK));
+    }
+
+    private static List<Ink> with(List<Ink> pile, List<Ink> ground) {
+        if (ground.isEmpty()) {
+            return pile;
         }
-        return higher;
+        List<Ink> all = new ArrayList<>(ground);
+        all.addAll(pile);
+        return all;
     }
 }
