@@ -188,6 +188,7 @@ class VerbsTest {
                         "trap",
                         "choke",
                         "check",
+                        "ink-height",
                         "sheet-colours",
                         "step-colours",
                         "stranger",
@@ -204,7 +205,7 @@ class VerbsTest {
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
                 .isEqualTo(
-                        "[knockout, underbase, overprint, reduction, trap, choke, check, sheet-colours, step-colours, positive]");
+                        "[knockout, underbase, overprint, reduction, trap, choke, check, ink-height, sheet-colours, step-colours, positive]");
     }
 
     @Test

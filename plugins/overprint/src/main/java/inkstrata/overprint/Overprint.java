@@ -100,7 +100,8 @@ public final class Overprint implements Planner {
             Optional<Decision> decision = decision(top, order, found, tolerance);
             plan = decision.isPresent() ? plan.withDecision(decision.get()) : plan;
         }
-        return plan;
+        Optional<Decision> drawings = DrawingsOver.decision(table, plan);
+        return drawings.isPresent() ? plan.withDecision(drawings.get()) : plan;
     }
 
     /** A row without the inks that have no pull. */

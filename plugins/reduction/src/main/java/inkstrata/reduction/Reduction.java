@@ -12,9 +12,11 @@ import inkstrata.plugin.Option;
 import inkstrata.plugin.Options;
 import inkstrata.plugin.Planner;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -24,6 +26,8 @@ import java.util.stream.IntStream;
  * <p>So prints nest, and need no traps: beneath each lies all of the next (common practice, no source).
  */
 public final class Reduction implements Planner {
+    private static final String NOTHING = "nothing";
+
     @Override
     public String id() {
         return "reduction";
@@ -38,6 +42,20 @@ public final class Reduction implements Planner {
     public List<Option> options() {
         return List.of(
                 Option.flag("on", false, "print this picture as a reduction"),
+                Option.text(
+                        "keep",
+                        NOTHING,
+                        "elements (#id) and SVG files, parted by commas, that other pulls spare: only their own colour prints there"),
+                Option.number(
+                        "film",
+                        "8",
+                        new Option.Range(0.1, 500),
+                        "thickness of one dry film in micrometres, where no mesh is known"),
+                Option.number(
+                        "highest",
+                        "60",
+                        new Option.Range(1, 10_000),
+                        "micrometres of dry ink above which a finding warns"),
                 Option.number(
                         "tolerance",
                         String.valueOf(Overlap.TOLERANCE),
@@ -60,6 +78,30 @@ public final class Reduction implements Planner {
         return isOn(job) ? Set.of(Claim.RUNNING_ON) : Set.of();
     }
 
+    /** Drawings that later pulls spare. */
+    @Override
+    public Set<String> drawings(Job job) {
+        return isOn(job) ? kept(job) : Set.of();
+    }
+
+    private static Set<String> kept(Job job) {
+        String text = Options.of(new Reduction(), job).text("keep");
+        return text.equals(NOTHING)
+                ? Set.of()
+                : Arrays.stream(text.split(",", -1))
+                        .map(String::strip)
+                        .filter(name -> !name.isEmpty())
+                        .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    static double filmMicrometres(Job job) {
+        return Options.of(new Reduction(), job).number("film").orElseThrow();
+    }
+
+    static double highestMicrometres(Job job) {
+        return Options.of(new Reduction(), job).number("highest").orElseThrow();
+    }
+
     static boolean isOn(Job job) {
         return Options.of(new Reduction(), job).flag("on");
     }
@@ -74,6 +116,10 @@ public final class Reduction implements Planner {
             return soFar;
         }
         List<Pull> pulls = soFar.pulls();
+        Set<String> keep = kept(job);
+        StackSet kept = StackSet.of(table.rows().stream()
+                .filter(row -> row.drawings().stream().anyMatch(keep::contains))
+                .mapToInt(PlanningTable.Row::stack));
         List<Pull> nested = new ArrayList<>();
         for (int step = 0; step < pulls.size(); step++) {
             int lowest = step;
@@ -81,9 +127,29 @@ public final class Reduction implements Planner {
                     .filter(other -> other == lowest || table.sheet().isNearer(pulls, other, lowest))
                     .mapToObj(other -> shownBy(pulls.get(other), table))
                     .reduce(StackSet.NONE, StackSet::or);
-            nested.add(pulls.get(step).withPrints(pulls.get(step).prints().or(prints)));
+            Pull pull = pulls.get(step);
+            if (pull.ground()) {
+                nested.add(pull);
+                continue;
+            }
+            StackSet own = shownBy(pull, table).and(kept);
+            nested.add(pull.withPrints(pull.prints().or(prints).minus(kept).or(own)));
         }
-        return soFar.withPulls(nested).withDecision(new Decision(id(), "", what(nested), why(nested, table)));
+        PrintPlan plan =
+                soFar.withPulls(nested).withDecision(new Decision(id(), "", what(nested), why(nested, table, job)));
+        return keep.isEmpty() ? plan : plan.withDecision(spared(keep, kept, table));
+    }
+
+    private Decision spared(Set<String> keep, StackSet kept, PlanningTable table) {
+        double area = table.rows().stream()
+                .filter(row -> kept.contains(row.stack()))
+                .mapToDouble(PlanningTable.Row::areaMm2)
+                .sum();
+        return new Decision(
+                id(),
+                "",
+                String.join(", ", keep) + ": only their own colour prints there, other pulls spare them.",
+                String.format(Locale.ROOT, "The job keeps them: %.1f cm².", area / 100));
     }
 
     private static StackSet shownBy(Pull pull, PlanningTable table) {
@@ -96,8 +162,8 @@ public final class Reduction implements Planner {
                 + " prints beneath all steps that lie over it.";
     }
 
-    /** How many films lie over each other, and on how much of the picture. */
-    private static String why(List<Pull> pulls, PlanningTable table) {
+    /** How many films lie over each other, how thick, and on how much of the picture. */
+    private static String why(List<Pull> pulls, PlanningTable table, Job job) {
         double picture =
                 table.rows().stream().mapToDouble(PlanningTable.Row::areaMm2).sum();
         double[] byHeight = new double[pulls.size() + 1];
@@ -112,6 +178,15 @@ public final class Reduction implements Planner {
                 .mapToObj(
                         height -> String.format(Locale.ROOT, "%d on %.1f %%", height, 100 * byHeight[height] / picture))
                 .collect(Collectors.joining(", "));
-        return "The job asks for a reduction. Films over each other: " + heights + " of the picture.";
+        double highest = table.rows().stream()
+                .filter(row -> row.areaMm2() > 0)
+                .mapToDouble(row -> InkHeight.micrometres(row.stack(), pulls, job))
+                .max()
+                .orElse(0);
+        return String.format(
+                Locale.ROOT,
+                "The job asks for a reduction. Films over each other: %s of the picture; about %.0f µm of dry ink where they are most.",
+                heights,
+                highest);
     }
 }

@@ -5,14 +5,18 @@ import static inkstrata.plan.PlanningExample.row;
 import static inkstrata.plan.PlanningExample.start;
 import static inkstrata.plan.PlanningExample.table;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.artwork.Outline;
 import inkstrata.colour.Rgb;
 import inkstrata.job.Job;
 import inkstrata.job.JobExample;
+import inkstrata.job.JobReader;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.plan.Ink;
+import inkstrata.plan.Mesh;
 import inkstrata.plan.PlanningTable;
+import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
@@ -27,6 +31,7 @@ import inkstrata.separation.Separation;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -40,7 +45,7 @@ class ReductionTest {
     void isFoundAtTheDoor() {
         Plugins found = Plugins.load(getClass().getClassLoader());
         assertThat(found.planners()).hasExactlyElementsOfTypes(Reduction.class);
-        assertThat(found.inspectors()).hasExactlyElementsOfTypes(StepColours.class);
+        assertThat(found.inspectors()).hasOnlyElementsOfTypes(StepColours.class, InkHeight.class);
     }
 
     @Test
@@ -78,7 +83,8 @@ class ReductionTest {
                 .singleElement()
                 .satisfies(decision -> assertThat(decision.why())
                         .isEqualTo("The job asks for a reduction."
-                                + " Films over each other: 0 on 25.0 %, 1 on 25.0 %, 2 on 50.0 % of the picture."));
+                                + " Films over each other: 0 on 25.0 %, 1 on 25.0 %, 2 on 50.0 % of the picture;"
+                                + " about 16 µm of dry ink where they are most."));
     }
 
     /** Of every drawing: what a print has beyond the one before it is nothing, and each place shows its own colour last. */
@@ -102,6 +108,51 @@ class ReductionTest {
                         .isZero();
             }
         }
+    }
+
+    /** What is kept prints in its own colour alone, beneath and over nothing. */
+    @Test
+    void otherPullsSpareWhatIsKept() {
+        Row kept = row(4, RUST);
+        PlanningTable table = new PlanningTable(
+                table(List.of(), row(0)).sheet(),
+                List.of(SAND, RUST, NIGHT),
+                List.of(
+                        row(0),
+                        row(1, SAND),
+                        row(2, RUST),
+                        row(3, NIGHT),
+                        new Row(4, kept.paints(), kept.inks(), 1, Set.of("#sun"), kept.pieces())));
+        Job job = JobReader.read("job.yaml", "use: {reduction: {on: true, keep: \"#sun, more.svg\"}}");
+        assertThat(new Reduction().drawings(job)).containsExactlyInAnyOrder("#sun", "more.svg");
+        assertThat(new Reduction().plan(table, start(table.inks()), job).pulls())
+                .extracting(Pull::prints)
+                .containsExactly(StackSet.of(1, 2, 3), StackSet.of(2, 3, 4), StackSet.of(3));
+        assertThat(new Reduction().drawings(Job.DEFAULT)).isEmpty();
+    }
+
+    @Test
+    void inkThatStandsTooHighIsFoundWhereItIsMost() {
+        Separation drawn = new FlatDrawing(60, 40)
+                .fill(SAND, Outline.rectangle(5, 5, 50, 30))
+                .fill(RUST, Outline.rectangle(10, 10, 10, 10))
+                .separated(
+                        (ink, row) -> !row.inks().isEmpty()
+                                && (ink == SAND || row.top().equals(Optional.of(ink))),
+                        SAND,
+                        RUST);
+        assertThat(new InkHeight().inspect(drawn, Job.DEFAULT)).isEmpty();
+        Job low = JobReader.read("job.yaml", "use: {reduction: {film: 9, highest: 17}}");
+        assertThat(new InkHeight().inspect(drawn, low)).singleElement().satisfies(finding -> {
+            assertThat(finding.measured()).isEqualTo("about 18 µm of dry ink, 1.0 cm² in all are too high");
+            assertThat(finding.place().x()).isBetween(10.0, 20.0);
+        });
+    }
+
+    /** 77-48: pitch 129.87 µm, opening 81.87 µm, open 39.74 %, cloth 76.8 µm: 30.52 cm³/m² in the cloth; by hand from the formula. */
+    @Test
+    void aMeshSaysHowThickAFilmIs() {
+        assertThat(new Mesh(77, 48).dryFilmMicrometres()).isCloseTo(30.52 * 0.7 * 0.35, within(0.01));
     }
 
     /** Inks that hide well form a chain in any order; a clear one does not. */
