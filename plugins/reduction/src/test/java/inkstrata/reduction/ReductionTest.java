@@ -138,7 +138,7 @@ class ReductionTest {
                 .fill(RUST, Outline.rectangle(10, 10, 10, 10))
                 .separated(
                         (ink, row) -> !row.inks().isEmpty()
-                                && (ink == SAND || row.top().equals(Optional.of(ink))),
+                                && (ink.equals(SAND) || row.top().equals(Optional.of(ink))),
                         SAND,
                         RUST);
         assertThat(new InkHeight().inspect(drawn, Job.DEFAULT)).isEmpty();
