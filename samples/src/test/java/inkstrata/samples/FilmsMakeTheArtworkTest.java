@@ -6,6 +6,7 @@ import inkstrata.separation.FilmStack.Film;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,8 +24,11 @@ class FilmsMakeTheArtworkTest {
     /** jsvg lets the members of a translucent group shine through one by one; there the umpire decides. */
     private static final String JSVG_DIFFERS = "lampions";
 
+    /** Those whose inks make colours of their own over each other are {@link PredictedColoursTest}'s. */
     static List<Sample> everySample() {
-        return Sample.all();
+        return Sample.all().stream()
+                .filter(sample -> !Set.of("kites", "blind", "herons").contains(sample.name()))
+                .toList();
     }
 
     @ParameterizedTest

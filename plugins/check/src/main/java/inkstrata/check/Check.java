@@ -43,7 +43,8 @@ public final class Check implements Inspector {
     }
 
     /**
-     * How far films hold. A ground that shows nowhere does not count: where nothing but it shows, the inks above it have parted.
+     * How far films hold. A ground that shows nowhere does not count: where nothing but it shows, the inks above it have parted. Nor do
+     * drawings of their own: they lie over whatever there is, and fit nothing.
      *
      * @param films for each pull, by position
      */
@@ -52,8 +53,8 @@ public final class Check implements Inspector {
         List<String> inks = new ArrayList<>();
         StackSet inked = StackSet.NONE;
         for (int pull = 0; pull < films.size(); pull++) {
-            if (!planned.isOnlyGround(pull)) {
-                Pull printed = planned.plan().pulls().get(pull);
+            Pull printed = planned.plan().pulls().get(pull);
+            if (!planned.isOnlyGround(pull) && printed.ink().from().isEmpty()) {
                 seen.add(films.get(pull));
                 inks.add(printed.ink().name());
                 inked = inked.or(printed.prints());

@@ -16,9 +16,9 @@ final class DrawingsOver {
 
     private DrawingsOver() {}
 
-    /** A decision, if there are drawings of their own. */
+    /** A decision, if there are several drawings of their own. */
     static Optional<Decision> decision(PlanningTable table, PrintPlan plan) {
-        if (plan.pulls().stream().noneMatch(pull -> pull.ink().from().isPresent())) {
+        if (plan.pulls().stream().filter(pull -> pull.ink().from().isPresent()).count() < 2) {
             return Optional.empty();
         }
         Readability readability = Readability.of(table, plan);

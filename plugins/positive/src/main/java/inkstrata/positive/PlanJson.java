@@ -92,6 +92,7 @@ final class PlanJson {
         sheet.put("widthMm", new BigDecimal(GridText.of(size.width())));
         sheet.put("heightMm", new BigDecimal(GridText.of(size.height())));
         sheet.put("colour", paper.colour().hex());
+        sheet.put("hiding", decimal(paper.film().hiding(), 4));
         sheet.put("side", lower(paper.side()));
         return sheet;
     }

@@ -14,7 +14,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What a pull shows at a stack, or would show if the pulls nearer to the eye were taken away; a ground beneath others has none.
+ * What a pull shows at a stack, or would show if the pulls nearer to the eye were taken away; a ground beneath others has none, nor
+ * have drawings of their own, which fit nothing.
  *
  * @param pull position in the plan
  * @param colour the artwork's colour for it there; a pull may show several over others that shine through
@@ -36,6 +37,7 @@ record Look(int pull, Rgb colour) implements Comparable<Look> {
                             .filter(pull -> pulls.get(pull).prints().contains(row.stack()))
                             .filter(pull -> !pulls.get(pull).ground()
                                     || row.shows(pulls.get(pull).ink()))
+                            .filter(pull -> pulls.get(pull).ink().from().isEmpty())
                             .map(pull ->
                                     new Look(pull, colourOf(row, pulls.get(pull).ink())))
                             .toList());
