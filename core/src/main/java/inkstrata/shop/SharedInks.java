@@ -14,8 +14,8 @@ import java.util.TreeMap;
 import java.util.function.ToDoubleBiFunction;
 
 /**
- * Which colours share an ink: first those within {@code merge} of each other, none of which touch unless the job lets them; then, if the
- * job wants fewer inks, those that are closest.
+ * Which colours share an ink: first those within {@code merge} of each other, none of which touch along an edge that can be seen unless the
+ * job lets them; then, if the job wants fewer inks, those that are closest.
  *
  * @param areas of colours that no ink is found for yet, in mm²
  * @param edges how much edge colours share
@@ -33,8 +33,8 @@ record SharedInks(Map<Rgb, Double> areas, SharedEdges edges, Job job) {
      */
     List<List<Rgb>> groups(List<Ink> listed) {
         boolean mayTouch = job.merge().touching();
-        List<List<Rgb>> groups = NearColours.group(
-                areas, job.merge().within(), (one, other) -> mayTouch || edges.lengthMm(one, other) == 0);
+        List<List<Rgb>> groups =
+                NearColours.group(areas, job.merge().within(), (one, other) -> mayTouch || !edges.isSeen(one, other));
         if (job.merge().inks().isEmpty()) {
             return groups;
         }
@@ -61,7 +61,7 @@ record SharedInks(Map<Rgb, Double> areas, SharedEdges edges, Job job) {
             if (swatches.contains(one) && swatches.contains(other)) {
                 return Double.POSITIVE_INFINITY;
             }
-            return mayTouch || edges.lengthMm(one, other) == 0 ? 0 : LOST_EDGE;
+            return mayTouch || !edges.isSeen(one, other) ? 0 : LOST_EDGE;
         };
         return NearColours.atMost(Math.max(1, most - drawings), nodes, all, extra);
     }

@@ -73,8 +73,14 @@ class PaletteTest {
     @Test
     void coloursThatTouchAreJoinedOnlyIfTold() {
         SharedEdges edges = new SharedEdges();
-        edges.add(RED, NEARLY_RED, 12.5);
-        Map<Rgb, Double> visible = Map.of(RED, 5.0, NEARLY_RED, 6.0);
+        Rgb other = Rgb.parse("#c53322");
+        edges.add(RED, NEARLY_RED, 7);
+        edges.add(RED, other, 12.5);
+        assertThat(Palette.mix(Map.of(RED, 5.0, NEARLY_RED, 6.0), edges, Job.DEFAULT)
+                        .inks())
+                .as("an edge that nobody sees")
+                .hasSize(1);
+        Map<Rgb, Double> visible = Map.of(RED, 5.0, other, 6.0);
         assertThat(Palette.mix(visible, edges, Job.DEFAULT).inks()).hasSize(2);
         Palette told = Palette.mix(visible, edges, Job.DEFAULT.withMerge(new Merge(2, true, OptionalInt.empty())));
         assertThat(told.inks()).hasSize(1);

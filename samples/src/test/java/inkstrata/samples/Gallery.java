@@ -4,6 +4,7 @@ import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
+import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
 import inkstrata.separation.FilmStack;
 import inkstrata.separation.FilmStack.Film;
@@ -13,12 +14,14 @@ import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
- * A picture for the README: the drawing, its films as they lie on a light table, and the films printed over each other.
+ * A picture for the README: the drawing, its films as they lie on a light table, and the films printed over each other in the colours
+ * that inks make of one another.
  *
  * <p>Drawn by jsvg from the files alone.
  */
@@ -27,6 +30,9 @@ final class Gallery {
     private static final int HEIGHT = 616;
 
     private static final int GAP = 24;
+
+    /** Pixels are made of so many both ways. */
+    private static final int FINER = 3;
 
     /** How much of the print the loupe shows, in millimetres, and where its middle lies in the picture. */
     private static final double LOUPE_MM = 16;
@@ -37,7 +43,7 @@ final class Gallery {
 
     private Gallery() {}
 
-    static BufferedImage draw(byte[] drawing, Films films) {
+    static BufferedImage draw(byte[] drawing, Films films, PlannedFilms planned) {
         double perMm = HEIGHT / films.sheet().height();
         int sheetWidth = (int) Math.round(films.sheet().width() * perMm);
         int rows = (int) Math.round(Math.sqrt(films.films().size()));
@@ -83,25 +89,41 @@ final class Gallery {
         }
 
         Rectangle right = new Rectangle(3 * GAP + sheetWidth + tableWidth, GAP, sheetWidth, HEIGHT);
-        fill(pen, right, films.bare().packed());
-        print(pen, films, right, perMm);
+        pen.drawImage(print(planned, right.width, right.height), right.x, right.y, null);
         pen.dispose();
         return picture;
     }
 
-    /** The picture alone; marks and labels are cut off a finished print. */
-    private static void print(Graphics2D pen, Films films, Rectangle sheet, double perMm) {
+    /** The picture alone, in the colours that inks make over each other; marks and labels are cut off a finished print. */
+    private static BufferedImage print(PlannedFilms films, int width, int height) {
+        double perMm = FINER * width / films.sheet().width();
+        Frame sheet = new Frame(0, 0, films.sheet().width(), films.sheet().height());
+        long[][] covers = films.covers(sheet, perMm);
         Frame place = films.picture();
-        Graphics2D trimmed = (Graphics2D) pen.create();
-        trimmed.clip(new Rectangle2D.Double(
-                sheet.x + place.x() * perMm,
-                sheet.y + place.y() * perMm,
-                place.width() * perMm,
-                place.height() * perMm));
-        for (Film film : films.films()) {
-            trimmed.drawImage(film(film, sheet, perMm, film.ink().packed()), sheet.x, sheet.y, null);
+        Map<Long, Rgb> known = new HashMap<>();
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int[] sum = new int[3];
+                for (int i = 0; i < FINER * FINER; i++) {
+                    int row = Math.min(covers.length - 1, FINER * y + i / FINER);
+                    int column = Math.min(covers[row].length - 1, FINER * x + i % FINER);
+                    boolean isPicture = column >= place.x() * perMm
+                            && column < (place.x() + place.width()) * perMm
+                            && row >= place.y() * perMm
+                            && row < (place.y() + place.height()) * perMm;
+                    long cover = isPicture ? covers[row][column] : 0;
+                    Rgb colour = known.computeIfAbsent(
+                            cover, there -> films.seen(there).rgb());
+                    sum[0] += colour.red();
+                    sum[1] += colour.green();
+                    sum[2] += colour.blue();
+                }
+                int n = FINER * FINER;
+                image.setRGB(x, y, new Rgb(sum[0] / n, sum[1] / n, sum[2] / n).packed());
+            }
         }
-        trimmed.dispose();
+        return image;
     }
 
     /** What a film lets through, in that colour on clear. */

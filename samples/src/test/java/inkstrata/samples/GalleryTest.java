@@ -2,10 +2,13 @@ package inkstrata.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.job.Job;
+import inkstrata.job.JobReader;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,11 +24,12 @@ class GalleryTest {
     private static final double MEAN_DIFFERENCE = 1.0;
 
     @ParameterizedTest
-    @ValueSource(strings = {"orchard", "carafe"})
+    @ValueSource(strings = {"orchard", "carafe", "ropeway", "kites", "moths", "blind", "herons"})
     void theCommittedPictureIsWhatTheFilmsMakeToday(String name) throws IOException {
         Sample sample = new Sample(name);
-        Films films = Press.print(sample);
-        BufferedImage today = Gallery.draw(sample.drawing(), films);
+        Job job = JobReader.read(sample.job());
+        Map<String, byte[]> files = Press.files(Press.read(sample), job, Press.plugins());
+        BufferedImage today = Gallery.draw(sample.drawing(), Films.of(files), PlannedFilms.of(files));
         Path committed = Path.of(name, "gallery.png").toAbsolutePath();
         if (Boolean.getBoolean("gallery.rewrite")) {
             ImageIO.write(today, "png", committed.toFile());

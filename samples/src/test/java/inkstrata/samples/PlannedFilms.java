@@ -107,6 +107,9 @@ record PlannedFilms(Size sheet, Rgb bare, double sheetHiding, Frame picture, Lis
      */
     private static Spectrum laid(Rgb swatch, double h, Spectrum ground) {
         Spectrum white = WHITES.computeIfAbsent(swatch, Spectrum::of);
+        if (h == 1) {
+            return white;
+        }
         return Spectrum.of(band -> {
             double r = h * white.at(band);
             return r + (1 - h) * white.at(band) * (1 - r) * ground.at(band) / (1 - r * ground.at(band));
