@@ -3,6 +3,7 @@ package inkstrata.command;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Size;
 import inkstrata.plan.Ink;
+import inkstrata.plan.Overlap;
 import inkstrata.plan.PlannedColour;
 import inkstrata.plan.Pull;
 import inkstrata.separation.Separation;
@@ -17,6 +18,9 @@ import java.util.Set;
 
 /** The plan's tables as a printmaker reads them. */
 final class PlanTables {
+    /** Smaller overlaps are only counted, unless they come out in another colour. */
+    private static final int MOST_OVERLAPS = 20;
+
     private PlanTables() {}
 
     /** A row for each pull. */
@@ -70,19 +74,34 @@ final class PlanTables {
         if (worst.isEmpty()) {
             return List.of();
         }
-        Table table = new Table("lrlll", "overlap, lowest first", "cm²", "drawn", "printed about", "CIEDE2000");
-        worst.entrySet().stream()
+        List<Map.Entry<List<String>, PlannedColour>> all = worst.entrySet().stream()
                 .sorted(Comparator.comparing(entry -> -areas.get(entry.getKey())))
-                .forEach(entry -> table.row(
-                        String.join(", ", entry.getKey()),
-                        String.format(Locale.ROOT, "%.1f", areas.get(entry.getKey()) / 100),
-                        entry.getValue().drawn().map(Rgb::hex).orElse("-"),
-                        entry.getValue().predicted().hex(),
-                        entry.getValue().drawn().isPresent()
-                                ? String.format(
-                                        Locale.ROOT, "%.1f", entry.getValue().difference())
-                                : "-"));
+                .toList();
+        Table table = new Table("lrlll", "overlap, lowest first", "cm²", "drawn", "printed about", "CIEDE2000");
+        double largestLeft = 0;
+        int left = 0;
+        for (int i = 0; i < all.size(); i++) {
+            PlannedColour colour = all.get(i).getValue();
+            if (i < MOST_OVERLAPS || colour.difference() > Overlap.TOLERANCE) {
+                table.row(
+                        String.join(", ", all.get(i).getKey()),
+                        String.format(Locale.ROOT, "%.1f", areas.get(all.get(i).getKey()) / 100),
+                        colour.drawn().map(Rgb::hex).orElse("-"),
+                        colour.predicted().hex(),
+                        colour.drawn().isPresent() ? String.format(Locale.ROOT, "%.1f", colour.difference()) : "-");
+            } else {
+                left++;
+                largestLeft = Math.max(largestLeft, colour.difference());
+            }
+        }
         List<String> lines = new ArrayList<>(table.lines());
+        if (left > 0) {
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "  and %d smaller ones, none more than %.1f from what is drawn (--json has all)",
+                    left,
+                    largestLeft));
+        }
         lines.add("  Printed colours are a guide: ink, mesh, squeegee and paper decide.");
         return lines;
     }

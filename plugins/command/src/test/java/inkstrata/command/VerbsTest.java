@@ -130,6 +130,56 @@ class VerbsTest {
     }
 
     @Test
+    void aStarterIsWrittenOnceAndGivesTheSamePlan() {
+        Path job = folder.resolve("boats.yaml");
+        String plan = say("plan", boats, "--starter", job).isDone().out();
+        assertThat(job).isRegularFile();
+        assertThat(say("plan", boats).isDone().out()).isEqualTo(plan);
+        assertThat(say("plan", boats, "--starter", folder.resolve("more.yaml")).said())
+                .last()
+                .asString()
+                .contains("there is a job file already, boats.yaml");
+    }
+
+    @Test
+    void aStarterOverwritesNothing() throws IOException {
+        Path job = write(folder.resolve("mine.yaml"), "title: Mine");
+        assertThat(say("plan", boats, "--starter", job).said())
+                .singleElement()
+                .asString()
+                .contains("is there already. Name another file.");
+        assertThat(job).hasContent("title: Mine");
+    }
+
+    @Test
+    void fewerInksSayWhatIsLost() {
+        String plan = say("plan", boats, "--inks", "2").isDone().out();
+        assertThat(plan).contains("boats.svg: 2 pulls").contains("is printed with ink '");
+        assertThat(say("plan", boats, "--inks", "0").said())
+                .singleElement()
+                .asString()
+                .contains("must be 1 or more");
+    }
+
+    @Test
+    void anInkMayPrintTheDrawingOfAnotherFile() throws IOException {
+        write(
+                folder.resolve("fog.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='40mm' viewBox='0 0 60 40'>"
+                        + "<rect y='20' width='60' height='10'/></svg>");
+        String fog = "inks: [{name: fog, prints: '#c8d4d8', hiding: 0.3, from: %s}]";
+        Path job = write(folder.resolve("fog.yaml"), fog.formatted("fog.svg"));
+        assertThat(say("plan", boats, "--job", job).isDone().out())
+                .contains("fog")
+                .contains("8.0");
+        Path missing = write(folder.resolve("none.yaml"), fog.formatted("none.svg"));
+        assertThat(say("plan", boats, "--job", missing).said())
+                .singleElement()
+                .asString()
+                .contains("none.svg: there is no such drawing");
+    }
+
+    @Test
     void planWritesNothing() throws IOException {
         say("plan", boats).isDone();
         try (var files = java.nio.file.Files.list(folder)) {
