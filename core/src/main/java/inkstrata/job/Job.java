@@ -124,27 +124,6 @@ public record Job(
                 use);
     }
 
-    /** The same under another title. */
-    public Job withTitle(String newTitle) {
-        return new Job(
-                file,
-                newTitle,
-                sheet,
-                sheetColour,
-                side,
-                sheetFilm,
-                artworkWidthMm,
-                artworkPlace,
-                registerMm,
-                merge,
-                inks,
-                also,
-                order,
-                edition,
-                films,
-                use);
-    }
-
     /** The same with other settings of plug-ins. */
     public Job withUse(Map<String, PluginSettings> newUse) {
         return new Job(
@@ -164,27 +143,6 @@ public record Job(
                 edition,
                 films,
                 newUse);
-    }
-
-    /** The same with another register error. */
-    public Job withRegisterMm(double newRegisterMm) {
-        return new Job(
-                file,
-                title,
-                sheet,
-                sheetColour,
-                side,
-                sheetFilm,
-                artworkWidthMm,
-                artworkPlace,
-                newRegisterMm,
-                merge,
-                inks,
-                also,
-                order,
-                edition,
-                films,
-                use);
     }
 
     /** Settings for the plug-in of that id; none if the job has none. */

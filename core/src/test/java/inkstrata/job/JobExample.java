@@ -12,8 +12,7 @@ public final class JobExample {
 
     /** From a file called job.yaml; all else is as usual. */
     public static Job using(double registerMm, String plugin, Map<String, Setting> settings) {
-        return JobReader.read("job.yaml", "")
-                .withRegisterMm(registerMm)
+        return JobReader.read("job.yaml", "register: " + registerMm + " mm")
                 .withUse(Map.of(plugin, new PluginSettings(LINE, settings)));
     }
 }

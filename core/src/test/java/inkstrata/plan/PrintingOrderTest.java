@@ -97,24 +97,8 @@ class PrintingOrderTest {
 
     @Test
     void whatIsOnTheBackPrintsAfterTheFrontNearestToTheEyeFirst() {
-        Ink glow = new Ink(
-                "glow",
-                Rgb.parse("#f0d060"),
-                0.5,
-                Optional.empty(),
-                false,
-                SAND.film(),
-                Optional.of(Side.BACK),
-                Optional.empty());
-        Ink dusk = new Ink(
-                "dusk",
-                Rgb.parse("#403060"),
-                0.5,
-                Optional.empty(),
-                false,
-                SAND.film(),
-                Optional.of(Side.BACK),
-                Optional.empty());
+        Ink glow = onTheBack("glow", "#f0d060");
+        Ink dusk = onTheBack("dusk", "#403060");
         PlanningTable table = table(Side.FRONT, List.of(glow, dusk, SAND, RUST));
         assertThat(order(table)).containsExactly(SAND, RUST, dusk, glow);
         List<Pull> pulls = PlanningExample.start(order(table)).pulls();
@@ -182,15 +166,17 @@ class PrintingOrderTest {
     }
 
     private static Ink drawing(String name, String swatch, double hiding) {
-        Ink plain = new Ink(name, Rgb.parse(swatch), hiding, Optional.empty(), false);
-        return new Ink(
-                name,
-                plain.swatch(),
-                hiding,
-                Optional.empty(),
-                false,
-                plain.film(),
+        return special(
+                new Ink(name, Rgb.parse(swatch), hiding, Optional.empty(), false),
                 Optional.empty(),
                 Optional.of("#" + name));
+    }
+
+    private static Ink onTheBack(String name, String swatch) {
+        return special(ink(name, swatch), Optional.of(Side.BACK), Optional.empty());
+    }
+
+    private static Ink special(Ink ink, Optional<Side> side, Optional<String> from) {
+        return new Ink(ink.name(), ink.swatch(), ink.hiding(), ink.mesh(), ink.key(), ink.film(), side, from);
     }
 }

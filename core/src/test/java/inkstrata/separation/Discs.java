@@ -31,7 +31,7 @@ public final class Discs {
         return drawing;
     }
 
-    private static Outline circle(double x, double y, double r) {
+    public static Outline circle(double x, double y, double r) {
         double k = 0.5522847498307936 * r;
         Outline.Builder c = Outline.builder();
         c.moveTo(x + r, y);

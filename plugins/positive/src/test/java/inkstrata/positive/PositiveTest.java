@@ -57,8 +57,7 @@ class PositiveTest {
     private static Job job(String title, Map<String, String> settings) {
         Map<String, Setting> values = new java.util.HashMap<>();
         settings.forEach((name, text) -> values.put(name, new Setting(text, 9)));
-        return JobReader.read("mill.yaml", "")
-                .withTitle(title)
+        return JobReader.read("mill.yaml", "title: \"" + title + "\"")
                 .withUse(Map.of("positive", new PluginSettings(8, values)));
     }
 }

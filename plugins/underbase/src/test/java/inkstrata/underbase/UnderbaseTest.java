@@ -23,6 +23,7 @@ import inkstrata.plan.Side;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Plugins;
+import inkstrata.separation.Discs;
 import inkstrata.separation.Finding;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.RandomDrawing;
@@ -129,11 +130,15 @@ class UnderbaseTest {
                         .areaMm2())
                 .as("rectangle")
                 .isCloseTo((20 - 2 * c) * (10 - 2 * c), within(1e-3));
-        assertThat(ground(new FlatDrawing(60, 40).fill(GOLD, circle(30, 20, 15)), GOLD)
+        assertThat(ground(new FlatDrawing(60, 40).fill(GOLD, Discs.circle(30, 20, 15)), GOLD)
                         .areaMm2())
                 .as("disc")
                 .isCloseTo(Math.PI * (15 - c) * (15 - c), within(0.3));
-        assertThat(ground(new FlatDrawing(60, 40).fill(GOLD, circle(30, 20, 15)).fill(BLACK, circle(30, 20, 6)), GOLD)
+        assertThat(ground(
+                                new FlatDrawing(60, 40)
+                                        .fill(GOLD, Discs.circle(30, 20, 15))
+                                        .fill(BLACK, Discs.circle(30, 20, 6)),
+                                GOLD)
                         .areaMm2())
                 .as("ring")
                 .isCloseTo(Math.PI * ((15 - c) * (15 - c) - (6 + c) * (6 + c)), within(0.4));
@@ -224,16 +229,5 @@ class UnderbaseTest {
 
     private static Job job(String options) {
         return JobReader.read("job.yaml", "use: {underbase: {" + options + "}}");
-    }
-
-    private static Outline circle(double x, double y, double r) {
-        double k = 0.5522847498307936 * r;
-        Outline.Builder c = Outline.builder();
-        c.moveTo(x + r, y);
-        c.cubicTo(x + r, y + k, x + k, y + r, x, y + r);
-        c.cubicTo(x - k, y + r, x - r, y + k, x - r, y);
-        c.cubicTo(x - r, y - k, x - k, y - r, x, y - r);
-        c.cubicTo(x + k, y - r, x + r, y - k, x + r, y);
-        return c.build();
     }
 }
