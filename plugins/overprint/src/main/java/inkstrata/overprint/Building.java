@@ -47,6 +47,14 @@ record Building(PlanningTable table, PrintPlan soFar, Job job, double tolerance,
                 grounds.putIfAbsent(row.top().get(), Overprint.already(row, soFar));
             }
         }
+        if (areas.size() > MOST_CANDIDATES) {
+            return soFar.withDecision(new Decision(
+                    "overprint",
+                    "",
+                    "Each of the " + areas.size() + " colours keeps a screen.",
+                    "Overlaps are looked for among " + MOST_CANDIDATES
+                            + " colours at most: ask for fewer inks first (--inks)."));
+        }
         List<Ink> candidates = Stream.concat(areas.keySet().stream(), table.spare().stream())
                 .filter(ink -> ink.from().isEmpty())
                 .limit(MOST_CANDIDATES)

@@ -228,6 +228,17 @@ class FewestScreensTest {
                 .anyMatch(why -> why.contains("given up after much work"));
     }
 
+    @Test
+    void moreColoursThanCanBeSearchedKeepTheirScreens() {
+        List<Ink> inks = new ArrayList<>();
+        for (int i = 0; i < 64; i++) {
+            inks.add(new Ink("ink " + i, Rgb.of(0x020304 * i), 0.9, Optional.empty(), false));
+        }
+        PrintPlan plan = built(inks, Job.DEFAULT);
+        assertThat(plan.pulls()).hasSize(64);
+        assertThat(plan.decisions()).extracting(Decision::why).anyMatch(why -> why.contains("63 colours at most"));
+    }
+
     private static PrintPlan built(List<Ink> inks, Job job) {
         double mostFilms = Options.of(new Overprint(), job).number("maxFilms").orElseThrow();
         return new Building(table(inks, List.of()), start(inks), job, TOLERANCE, (int) mostFilms).plan();
