@@ -15,15 +15,6 @@ final class Label {
     private static final int TEXT_SIZE = 2_800 * Grid.STEPS_PER_MM / 1000;
     private static final int LEADING = 4 * Grid.STEPS_PER_MM;
 
-    /**
-     * Widths of a letter in sizes of the text, on the wide side, since nobody knows which sans-serif a viewer takes; the
-     * second is for letters of full width, such as Chinese ones.
-     */
-    private static final double LETTER = 0.62;
-
-    private static final double WIDE_LETTER = 1.05;
-    private static final int FIRST_WIDE_LETTER = 0x1100;
-
     /** Longer titles are cut on the label; the file's own title has all of it. */
     private static final int LONGEST_TITLE = 100;
 
@@ -67,11 +58,11 @@ final class Label {
         out.append("</g>\n");
     }
 
+    /** Words in outlines, and as the group's title for whoever reads the file. */
     static void line(Spot middle, String words, Appendable out) throws IOException {
-        out.append("""
-                <text x="%s" y="%s" font-family="sans-serif" font-size="%s" text-anchor="middle">%s</text>
-                """.formatted(
-                GridText.of(middle.x()), GridText.of(middle.y()), GridText.of(TEXT_SIZE), XmlText.escaped(words)));
+        int left = middle.x() - (int) Math.rint(Letters.width(words) * TEXT_SIZE / 2);
+        out.append("<g><title>" + XmlText.escaped(words) + "</title>\n<path d=\""
+                + Letters.path(words, left, middle.y(), TEXT_SIZE) + "\"/></g>\n");
     }
 
     private static String shortened(String words) {
@@ -116,9 +107,6 @@ final class Label {
     }
 
     private static double widthOf(String words) {
-        return words.codePoints()
-                        .mapToDouble(c -> c < FIRST_WIDE_LETTER ? LETTER : WIDE_LETTER)
-                        .sum()
-                * TEXT_SIZE;
+        return Letters.width(words) * TEXT_SIZE;
     }
 }
