@@ -124,12 +124,13 @@ class PredictedColoursTest {
         BufferedImage drawing = FilmStack.drawing(svg, films.bare(), size, perMm);
         long[][] covers = films.covers(films.picture(), perMm);
         int border = (int) Math.ceil(borderMm * perMm);
+        int[][] borders = borders(drawing, covers);
         Looked looked = new Looked();
         Map<Long, Lab> seen = new HashMap<>();
         Map<String, Boolean> known = new HashMap<>();
         for (int y = border; y < covers.length - border; y++) {
             for (int x = border; x < covers[y].length - border; x++) {
-                if (isWithin(drawing, covers, x, y, border)) {
+                if (isWithin(borders, x, y, border)) {
                     looked.pixels++;
                     Rgb drawn = Rgb.of(drawing.getRGB(x, y) & 0xffffff);
                     long cover = covers[y][x];
@@ -147,15 +148,30 @@ class PredictedColoursTest {
         return looked;
     }
 
-    private static boolean isWithin(BufferedImage drawing, long[][] covers, int x, int y, int border) {
-        for (int dy = -border; dy <= border; dy++) {
-            for (int dx = -border; dx <= border; dx++) {
-                if (drawing.getRGB(x + dx, y + dy) != drawing.getRGB(x, y) || covers[y + dy][x + dx] != covers[y][x]) {
-                    return false;
-                }
+    /** For each pixel how many borders there are above it and to its left: beside a neighbour of another colour or with other films. */
+    private static int[][] borders(BufferedImage drawing, long[][] covers) {
+        int[][] sums = new int[covers.length + 1][covers[0].length + 1];
+        for (int y = 0; y < covers.length; y++) {
+            for (int x = 0; x < covers[y].length; x++) {
+                boolean isBorder = (x > 0 && isOther(drawing, covers, x, y, x - 1, y))
+                        || (y > 0 && isOther(drawing, covers, x, y, x, y - 1));
+                sums[y + 1][x + 1] = sums[y][x + 1] + sums[y + 1][x] - sums[y][x] + (isBorder ? 1 : 0);
             }
         }
-        return true;
+        return sums;
+    }
+
+    private static boolean isOther(BufferedImage drawing, long[][] covers, int x, int y, int besideX, int besideY) {
+        return drawing.getRGB(x, y) != drawing.getRGB(besideX, besideY) || covers[y][x] != covers[besideY][besideX];
+    }
+
+    /** Whether no border runs through the square around a pixel. */
+    private static boolean isWithin(int[][] borders, int x, int y, int reach) {
+        int left = x - reach + 1;
+        int top = y - reach + 1;
+        int right = x + reach + 1;
+        int bottom = y + reach + 1;
+        return borders[bottom][right] - borders[top][right] - borders[bottom][left] + borders[top][left] == 0;
     }
 
     /** How far the ink of a colour is from it by itself on that sheet, or on the ground that is printed there. */

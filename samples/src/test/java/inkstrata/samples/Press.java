@@ -42,8 +42,12 @@ final class Press {
 
     /** Every file that the writers write, by name. */
     static Map<String, byte[]> files(Artwork artwork, Job job, Plugins plugins) throws IOException {
+        return files(new Separator(plugins).separate(artwork, job), job, plugins);
+    }
+
+    /** Every file that the writers write of a separation, by name. */
+    static Map<String, byte[]> files(Separation separation, Job job, Plugins plugins) throws IOException {
         Separator separator = new Separator(plugins);
-        Separation separation = separator.separate(artwork, job);
         Map<String, byte[]> files = new TreeMap<>();
         separator.write(separation, separator.inspect(separation, job), job, name -> new ByteArrayOutputStream() {
             @Override

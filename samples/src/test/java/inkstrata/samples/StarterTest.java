@@ -70,7 +70,7 @@ class StarterTest {
     private static int same(Artwork artwork, Job job) throws IOException {
         Separation separation = new Separator(PLUGINS).separate(artwork, job);
         String starter = Starter.text(separation, PLUGINS, job, "");
-        Map<String, byte[]> before = Press.files(artwork, job, PLUGINS);
+        Map<String, byte[]> before = Press.files(separation, job, PLUGINS);
         Map<String, byte[]> again = Press.files(artwork, JobReader.read("boats.yaml", starter), PLUGINS);
         assertThat(new String(again.get("plan.json"), UTF_8))
                 .as("%s%n%s", artwork.name(), starter)
