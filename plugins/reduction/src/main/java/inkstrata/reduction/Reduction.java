@@ -167,26 +167,24 @@ public final class Reduction implements Planner {
         double picture =
                 table.rows().stream().mapToDouble(PlanningTable.Row::areaMm2).sum();
         double[] byHeight = new double[pulls.size() + 1];
+        double[] ink = new double[byHeight.length];
         for (PlanningTable.Row row : table.rows()) {
             int height = (int) pulls.stream()
                     .filter(pull -> pull.prints().contains(row.stack()))
                     .count();
             byHeight[height] += row.areaMm2();
+            ink[height] += row.areaMm2() * InkHeight.micrometres(row.stack(), pulls, job);
         }
         String heights = IntStream.range(0, byHeight.length)
                 .filter(height -> byHeight[height] > 0)
-                .mapToObj(
-                        height -> String.format(Locale.ROOT, "%d on %.1f %%", height, 100 * byHeight[height] / picture))
+                .mapToObj(height -> String.format(
+                        Locale.ROOT,
+                        "%d (%.0f µm) on %.1f %%",
+                        height,
+                        ink[height] / byHeight[height],
+                        100 * byHeight[height] / picture))
                 .collect(Collectors.joining(", "));
-        double highest = table.rows().stream()
-                .filter(row -> row.areaMm2() > 0)
-                .mapToDouble(row -> InkHeight.micrometres(row.stack(), pulls, job))
-                .max()
-                .orElse(0);
-        return String.format(
-                Locale.ROOT,
-                "The job asks for a reduction. Films over each other: %s of the picture; about %.0f µm of dry ink where they are most.",
-                heights,
-                highest);
+        return "The job asks for a reduction. Films over each other, and how high dry ink stands: " + heights
+                + " of the picture.";
     }
 }

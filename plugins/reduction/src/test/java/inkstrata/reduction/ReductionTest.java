@@ -83,8 +83,8 @@ class ReductionTest {
                 .singleElement()
                 .satisfies(decision -> assertThat(decision.why())
                         .isEqualTo("The job asks for a reduction."
-                                + " Films over each other: 0 on 25.0 %, 1 on 25.0 %, 2 on 50.0 % of the picture;"
-                                + " about 16 µm of dry ink where they are most."));
+                                + " Films over each other, and how high dry ink stands: 0 (0 µm) on 25.0 %,"
+                                + " 1 (8 µm) on 25.0 %, 2 (16 µm) on 50.0 % of the picture."));
     }
 
     /** Of every drawing: what a print has beyond the one before it is nothing, and each place shows its own colour last. */
