@@ -67,6 +67,8 @@ final class InkReader {
         Optional<String> from = map.text("from");
         if (from.isEmpty()) {
             claim(swatch, name, "prints", map);
+        } else if (map.has("also")) {
+            throw map.fault("also", "ink '" + name + "' prints a drawing, whatever its colours. Take also out.");
         }
         for (Rgb colour : colours(map)) {
             claim(colour, name, "also", map);

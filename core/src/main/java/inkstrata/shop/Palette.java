@@ -148,21 +148,21 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         return candidate;
     }
 
-    /** A note on what a colour is printed with, if that has another colour, or is the bare sheet. */
+    /** A note on what a colour is printed with, if that has another colour, or is the bare sheet; a warning if it is far off. */
     private static List<Note> printedWith(Rgb colour, Optional<Ink> ink, Job job) {
         Rgb swatch = ink.map(Ink::swatch).orElse(job.sheetColour());
-        String apart = rounded(Ciede2000.difference(colour, swatch));
-        if (ink.isEmpty()) {
-            return List.of(Note.info(
-                    Source.UNKNOWN,
-                    colour + " is the colour of the bare sheet (CIEDE2000 " + apart + " from it) and needs no ink."));
+        double apart = Ciede2000.difference(colour, swatch);
+        if (ink.isPresent() && apart == 0) {
+            return List.of();
         }
-        return colour.equals(swatch)
-                ? List.of()
-                : List.of(Note.info(
-                        Source.UNKNOWN,
-                        colour + " is printed with ink '" + ink.get().name() + "' (" + swatch + "), CIEDE2000 " + apart
-                                + " from it."));
+        String text = ink.isPresent()
+                ? " is printed with ink '" + ink.get().name() + "' (" + swatch + "), CIEDE2000 " + rounded(apart)
+                        + " from it."
+                : " is the colour of the bare sheet (CIEDE2000 " + rounded(apart) + " from it) and needs no ink.";
+        return List.of(
+                apart > job.merge().within()
+                        ? Note.warning(Source.UNKNOWN, colour + text)
+                        : Note.info(Source.UNKNOWN, colour + text));
     }
 
     /** Colours that are printed with an ink of another colour, with its name, or that are bare sheet of another colour. */

@@ -111,6 +111,7 @@ class JobReaderTest {
                 "inks: [{name: a, prints: '#000000', also: ['#000000']} ] | job.yaml:1: | twice",
                 "inks: [{name: a, prints: '#000000', also: [red]} ] | also: | not a colour",
                 "inks: [{name: a, prints: '#000000', spectra: none.csv} ] | spectra: | can't be read",
+                "inks: [{name: a, prints: '#000000', also: ['#000001'], from: '#b'} ] | job.yaml:1: | Take also out",
                 "merge: {inks: 0} | merge.inks: | whole number of inks",
                 "merge: {within: x} | merge.within: | not a number",
                 "sheet: {hiding: 0.5, spectra: a.csv} | job.yaml:1: | say the same",
