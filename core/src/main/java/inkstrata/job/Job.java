@@ -103,48 +103,6 @@ public record Job(
                 use);
     }
 
-    /** The same with other inks listed. */
-    public Job withInks(List<Ink> newInks) {
-        return new Job(
-                file,
-                title,
-                sheet,
-                sheetColour,
-                side,
-                sheetFilm,
-                artworkWidthMm,
-                artworkPlace,
-                registerMm,
-                merge,
-                newInks,
-                also,
-                order,
-                edition,
-                films,
-                use);
-    }
-
-    /** The same with other settings of plug-ins. */
-    public Job withUse(Map<String, PluginSettings> newUse) {
-        return new Job(
-                file,
-                title,
-                sheet,
-                sheetColour,
-                side,
-                sheetFilm,
-                artworkWidthMm,
-                artworkPlace,
-                registerMm,
-                merge,
-                inks,
-                also,
-                order,
-                edition,
-                films,
-                newUse);
-    }
-
     /** Settings for the plug-in of that id; none if the job has none. */
     public PluginSettings settingsFor(String pluginId) {
         return use.getOrDefault(pluginId, PluginSettings.NONE);

@@ -12,6 +12,7 @@ import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.colour.Rgb;
 import inkstrata.job.Job;
+import inkstrata.job.JobExample;
 import inkstrata.job.JobException;
 import inkstrata.job.JobReader;
 import inkstrata.measure.Frame;
@@ -77,7 +78,8 @@ class DrawingsTest {
         if (c > 0) {
             names.add("three");
         }
-        Job job = THREE.withInks(
+        Job job = JobExample.withInks(
+                THREE,
                 THREE.inks().stream().filter(ink -> names.contains(ink.name())).toList());
         PlanningTable table = separated(shapes, job);
         double whole = SIDE_MM * SIDE_MM;
@@ -128,7 +130,7 @@ class DrawingsTest {
                 shape(RED, "a", Outline.rectangle(0, 0, 50, 50)),
                 shape(Rgb.WHITE, "a", Outline.rectangle(10, 10, 10, 10)),
                 shape(BLUE, "b", Outline.rectangle(0, 0, 30, 30)));
-        Job job = THREE.withInks(THREE.inks().subList(0, 2));
+        Job job = JobExample.withInks(THREE, THREE.inks().subList(0, 2));
         PlanningTable table = separated(shapes, job);
         assertThat(share(table, Set.of("one"))).isEqualTo(2500 - 900);
         assertThat(share(table, Set.of("two"))).isEqualTo(100);

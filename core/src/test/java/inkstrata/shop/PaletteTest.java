@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import inkstrata.artwork.Note;
 import inkstrata.colour.Rgb;
 import inkstrata.job.Job;
+import inkstrata.job.JobExample;
 import inkstrata.job.JobException;
 import inkstrata.job.Merge;
 import inkstrata.plan.Ink;
@@ -119,6 +120,6 @@ class PaletteTest {
     }
 
     private static Job withInks(Ink... inks) {
-        return Job.DEFAULT.withInks(List.of(inks));
+        return JobExample.withInks(Job.DEFAULT, List.of(inks));
     }
 }

@@ -9,6 +9,7 @@ import inkstrata.colour.Lab;
 import inkstrata.colour.Rgb;
 import inkstrata.colour.Spectrum;
 import inkstrata.job.Job;
+import inkstrata.job.JobExample;
 import inkstrata.job.JobReader;
 import inkstrata.job.PluginSettings;
 import inkstrata.job.PluginSettings.Setting;
@@ -45,7 +46,7 @@ class FewestScreensTest {
         for (int clear = 2; clear <= 4; clear++) {
             for (long seed = 0; seed < 5; seed++) {
                 List<Ink> inks = overlaps(clear, new Random(100L * clear + seed));
-                PrintPlan plan = built(inks, Job.DEFAULT.withUse(use("maxFilms", String.valueOf(clear))));
+                PrintPlan plan = built(inks, JobExample.withUse(Job.DEFAULT, use("maxFilms", String.valueOf(clear))));
                 assertThat(plan.pulls())
                         .as("%d clear inks, seed %d", clear, seed)
                         .hasSize(clear);

@@ -48,7 +48,7 @@ class PlanningCostTest {
             return PlannedColour.of(table, plan).size();
         });
         System.out.printf(Locale.ROOT, "cost: planning 40 inks on 2,000 stacks takes %.1f ms%n", 1000 * seconds);
-        assertThat(seconds).isLessThan(0.5);
+        assertThat(seconds).isLessThan(0.05);
     }
 
     @Test
@@ -65,7 +65,7 @@ class PlanningCostTest {
         }
         System.out.printf(
                 Locale.ROOT, "cost: fewest screens of 12 colours, worst of 60: %.2f s, %d saved%n", worst, saved);
-        assertThat(worst).isLessThan(20);
+        assertThat(worst).isLessThan(2);
     }
 
     /** More colours than can be searched through: the effort ends it. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import inkstrata.job.Job;
+import inkstrata.job.JobExample;
 import inkstrata.job.JobException;
 import inkstrata.job.JobReader;
 import inkstrata.job.PluginSettings;
@@ -57,7 +58,7 @@ class PositiveTest {
     private static Job job(String title, Map<String, String> settings) {
         Map<String, Setting> values = new java.util.HashMap<>();
         settings.forEach((name, text) -> values.put(name, new Setting(text, 9)));
-        return JobReader.read("mill.yaml", "title: \"" + title + "\"")
-                .withUse(Map.of("positive", new PluginSettings(8, values)));
+        Job job = JobReader.read("mill.yaml", "title: \"" + title + "\"");
+        return JobExample.withUse(job, Map.of("positive", new PluginSettings(8, values)));
     }
 }
