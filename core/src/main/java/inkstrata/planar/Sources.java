@@ -24,6 +24,13 @@ record Sources(EdgeTable edges, Segments segments) {
 
     /** What an edge follows; empty on the frame, and where an edge stands for several curves joined to one straight line. */
     Optional<Part> of(int edge) {
+        int from = edges.from()[edge];
+        int to = edges.to()[edge];
+        return of(edge, edges.x()[from], edges.y()[from], edges.x()[to], edges.y()[to]);
+    }
+
+    /** What a piece of an edge follows, from one point near the edge to another, in grid steps. */
+    Optional<Part> of(int edge, int x0, int y0, int x1, int y1) {
         int segment = edges.source()[edge];
         if (segment < 0) {
             return Optional.empty();
@@ -31,16 +38,15 @@ record Sources(EdgeTable edges, Segments segments) {
         return Optional.of(new Part(
                 segments.outline(segment),
                 segments.command(segment),
-                parameter(segment, edges.from()[edge]),
-                parameter(segment, edges.to()[edge])));
+                parameter(segment, x0, y0),
+                parameter(segment, x1, y1)));
     }
 
     /** Along its segment a snapped vertex is where it is on the way, measured along both axes, which no snapping reverses. */
-    private double parameter(int s, int vertex) {
+    private double parameter(int s, int x, int y) {
         double dx = (double) segments.x1(s) - segments.x0(s);
         double dy = (double) segments.y1(s) - segments.y0(s);
-        double along = (edges.x()[vertex] - segments.x0(s)) * Math.signum(dx)
-                + (edges.y()[vertex] - segments.y0(s)) * Math.signum(dy);
+        double along = (x - segments.x0(s)) * Math.signum(dx) + (y - segments.y0(s)) * Math.signum(dy);
         double share = Math.max(0, Math.min(1, along / (Math.abs(dx) + Math.abs(dy))));
         return segments.t0(s) + (segments.t1(s) - segments.t0(s)) * share;
     }

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * The renderer resvg in a process of node's, installed by npm into the build folder when it is first asked for; needs node
  * 18 or later and npm on the PATH. Not for several threads.
  */
-final class Resvg implements AutoCloseable {
+public final class Resvg implements AutoCloseable {
     private static final Path FOLDER = Path.of("target", "other-pictures");
     private static final Pattern SHARE = Pattern.compile("\"(#[0-9a-f]{6})\":([0-9.e-]+)");
 
@@ -33,7 +33,7 @@ final class Resvg implements AutoCloseable {
         this.answers = process.inputReader(StandardCharsets.UTF_8);
     }
 
-    static Resvg start() throws IOException, InterruptedException {
+    public static Resvg start() throws IOException, InterruptedException {
         Files.createDirectories(FOLDER);
         for (String file : List.of("package.json", "visible-areas.js")) {
             try (InputStream stream = Resvg.class.getResourceAsStream("/inkstrata/artwork/node/" + file)) {
@@ -58,7 +58,7 @@ final class Resvg implements AutoCloseable {
     }
 
     /** Where @twemoji/svg lies. */
-    static Path emoji() {
+    public static Path emoji() {
         return FOLDER.resolve(Path.of("node_modules", "@twemoji", "svg"));
     }
 

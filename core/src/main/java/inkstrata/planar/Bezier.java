@@ -1,0 +1,101 @@
+package inkstrata.planar;
+
+import java.util.Arrays;
+
+/**
+ * A line, quadratic or cubic by its control points: 2, 3 or 4 of them, x and y in turn.
+ *
+ * <p>Parts are cut by blossoming, which is de Casteljau's construction with a parameter of its own at each step (L. Ramshaw,
+ * Blossoms are polar forms, 1989).
+ */
+final class Bezier {
+    private final double[] c;
+
+    Bezier(double... controls) {
+        c = controls;
+    }
+
+    /** 1 for a line, 2 or 3. */
+    int degree() {
+        return c.length / 2 - 1;
+    }
+
+    double x(int control) {
+        return c[2 * control];
+    }
+
+    double y(int control) {
+        return c[2 * control + 1];
+    }
+
+    double xAt(double t) {
+        return blossom(0, t, t, t);
+    }
+
+    double yAt(double t) {
+        return blossom(1, t, t, t);
+    }
+
+    /** From one parameter to another; backwards if the second is less. */
+    Bezier part(double from, double to) {
+        double[] cut = new double[c.length];
+        int degree = degree();
+        double[] t = new double[3];
+        for (int i = 0; i <= degree; i++) {
+            Arrays.fill(t, from);
+            Arrays.fill(t, 0, i, to);
+            cut[2 * i] = blossom(0, t[0], t[1], t[2]);
+            cut[2 * i + 1] = blossom(1, t[0], t[1], t[2]);
+        }
+        return new Bezier(cut);
+    }
+
+    /** With its ends moved to given points: what lies between follows, the nearer to an end the more. */
+    Bezier between(double x0, double y0, double x1, double y1) {
+        int degree = degree();
+        double[] moved = c.clone();
+        double dx0 = x0 - c[0];
+        double dy0 = y0 - c[1];
+        double dx1 = x1 - c[2 * degree];
+        double dy1 = y1 - c[2 * degree + 1];
+        for (int i = 0; i <= degree; i++) {
+            double share = degree < 3 ? i / (double) degree : i < 2 ? 0 : 1;
+            moved[2 * i] += dx0 * (1 - share) + dx1 * share;
+            moved[2 * i + 1] += dy0 * (1 - share) + dy1 * share;
+        }
+        return new Bezier(moved);
+    }
+
+    /** Whether another has the same control points, in order or in reverse, on a grid of that many units to one. */
+    boolean isDrawnAs(Bezier other, int units) {
+        if (c.length != other.c.length) {
+            return false;
+        }
+        boolean same = true;
+        boolean reversed = true;
+        for (int i = 0; i < c.length; i += 2) {
+            for (int axis = 0; axis < 2; axis++) {
+                long here = Math.round(c[i + axis] * units);
+                same &= here == Math.round(other.c[i + axis] * units);
+                reversed &= here == Math.round(other.c[c.length - 2 - i + axis] * units);
+            }
+        }
+        return same || reversed;
+    }
+
+    /** One axis of the polar form; as many of the parameters count as the degree says. */
+    private double blossom(int axis, double r, double s, double t) {
+        double[] at = {r, s, t};
+        double[] v = new double[c.length / 2];
+        for (int i = 0; i < v.length; i++) {
+            v[i] = c[2 * i + axis];
+        }
+        for (int n = v.length - 1; n > 0; n--) {
+            double u = at[v.length - 1 - n];
+            for (int i = 0; i < n; i++) {
+                v[i] += (v[i + 1] - v[i]) * u;
+            }
+        }
+        return v[0];
+    }
+}
