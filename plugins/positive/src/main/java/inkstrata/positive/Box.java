@@ -18,6 +18,11 @@ record Box(int left, int top, int right, int bottom) {
                 Grid.steps(frame.x()), Grid.steps(frame.y()), Grid.steps(frame.right()), Grid.steps(frame.bottom()));
     }
 
+    Frame frame() {
+        return new Frame(
+                Grid.millimetres(left), Grid.millimetres(top), Grid.millimetres(width()), Grid.millimetres(height()));
+    }
+
     int width() {
         return right - left;
     }

@@ -1,16 +1,19 @@
 package inkstrata.positive;
 
 import inkstrata.artwork.Note;
+import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.job.Job;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
+import inkstrata.planar.CurvedOutlines;
+import inkstrata.positive.page.MmText;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * All films of one print, laid out but not yet written.
+ * All films of one print, drawn but not yet written.
  *
  * @param title of the print
  * @param names file names, first printed first
@@ -18,7 +21,7 @@ import java.util.List;
  * @param layout of a film for the side that the sheet is printed on; of one for the other side everything is mirrored
  * @param notes what the printmaker should know about them
  */
-record FilmSet(String title, List<String> names, List<FilmSvg> films, FilmLayout layout, List<Note> notes) {
+record FilmSet(String title, List<String> names, List<Film> films, FilmLayout layout, List<Note> notes) {
     FilmSet {
         names = List.copyOf(names);
         films = List.copyOf(films);
@@ -33,19 +36,21 @@ record FilmSet(String title, List<String> names, List<FilmSvg> films, FilmLayout
         for (int i = 0; i < pulls.size(); i++) {
             SheetSide side = side(separation, i);
             int width = FilmLayout.labelWidth(sheet, picture(separation, side));
-            labels.add(Label.lines(title, i + 1, pulls.size(), pulls.get(i), side.mirrored(), width));
+            labels.add(Label.lines(title, i + 1, pulls.size(), pulls.get(i), side.mirrored(), settings.date(), width));
         }
         int mostLines = labels.stream().mapToInt(List::size).max().orElse(0);
-        List<FilmSvg> films = new ArrayList<>();
+        List<List<Outline>> curves = CurvedOutlines.of(separation.printed(), separation.map(), separation.artwork());
+        List<Film> films = new ArrayList<>();
         for (int i = 0; i < pulls.size(); i++) {
             SheetSide side = side(separation, i);
-            films.add(new FilmSvg(
+            films.add(new Film(
                     title + ", pull " + (i + 1) + " of " + pulls.size() + ": "
                             + pulls.get(i).ink().name(),
-                    labels.get(i),
-                    separation.printed().get(i),
+                    pulls.get(i).ink(),
                     side,
-                    FilmLayout.of(sheet, picture(separation, side), settings, mostLines)));
+                    FilmLayout.of(sheet, picture(separation, side), settings, mostLines),
+                    curves.get(i).stream().map(side::outline).toList(),
+                    labels.get(i)));
         }
         FilmLayout layout =
                 FilmLayout.of(sheet, picture(separation, SheetSide.of(sheet, sheet.side())), settings, mostLines);
@@ -79,6 +84,6 @@ record FilmSet(String title, List<String> names, List<FilmSvg> films, FilmLayout
     }
 
     private static String size(Box box) {
-        return GridText.of(box.width()) + " x " + GridText.of(box.height()) + " mm";
+        return MmText.of(box.frame().width()) + " x " + MmText.of(box.frame().height()) + " mm";
     }
 }

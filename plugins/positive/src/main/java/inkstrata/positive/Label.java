@@ -1,9 +1,11 @@
 package inkstrata.positive;
 
+import inkstrata.artwork.Area;
+import inkstrata.artwork.FillRule;
 import inkstrata.measure.Grid;
 import inkstrata.plan.Mesh;
 import inkstrata.plan.Pull;
-import java.io.IOException;
+import inkstrata.positive.page.Page.Item;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,9 +33,11 @@ final class Label {
      * The lines of one film's label.
      *
      * @param number of the pull, from 1
+     * @param date as the job gives it; may be empty
      * @param width it may take, in grid steps
      */
-    static List<String> lines(String title, int number, int pulls, Pull pull, boolean mirrored, int width) {
+    static List<String> lines(
+            String title, int number, int pulls, Pull pull, boolean mirrored, String date, int width) {
         String what = shortened(title) + BETWEEN + "pull " + number + " of " + pulls + BETWEEN
                 + shortened(pull.ink().name());
         String how = "emulsion side up, "
@@ -43,26 +47,26 @@ final class Label {
                         .map(Mesh::toString)
                         .map(mesh -> BETWEEN + "mesh " + mesh)
                         .orElse("")
-                + BETWEEN + "print at 100 %";
+                + BETWEEN + "print at 100 %"
+                + (date.isBlank() ? "" : BETWEEN + shortened(date));
         List<String> lines = new ArrayList<>(wrapped(what, width));
         lines.addAll(wrapped(how, width));
         return lines;
     }
 
-    /** Writes lines beneath each other, centred at {@code first}, the middle of the first baseline. */
-    static void write(List<String> lines, Spot first, Appendable out) throws IOException {
-        out.append("<g id=\"label\">\n");
+    /** Lines beneath each other, centred at {@code first}, the middle of the first baseline. */
+    static List<Item> at(List<String> lines, Spot first) {
+        List<Item> items = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            line(new Spot(first.x(), first.y() + i * LEADING), lines.get(i), out);
+            items.add(line(new Spot(first.x(), first.y() + i * LEADING), lines.get(i)));
         }
-        out.append("</g>\n");
+        return items;
     }
 
-    /** Words in outlines, and as the group's title for whoever reads the file. */
-    static void line(Spot middle, String words, Appendable out) throws IOException {
+    /** Words in outlines, with the middle of their baseline there. */
+    static Item line(Spot middle, String words) {
         int left = middle.x() - (int) Math.rint(Letters.width(words) * TEXT_SIZE / 2);
-        out.append("<g><title>" + XmlText.escaped(words) + "</title>\n<path d=\""
-                + Letters.path(words, left, middle.y(), TEXT_SIZE) + "\"/></g>\n");
+        return new Item(words, new Area(Letters.outline(words, left, middle.y(), TEXT_SIZE), FillRule.NONZERO));
     }
 
     private static String shortened(String words) {

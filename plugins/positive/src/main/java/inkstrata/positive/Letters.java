@@ -1,13 +1,18 @@
 package inkstrata.positive;
 
+import inkstrata.artwork.Outline;
+import inkstrata.measure.Grid;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Outlines of letters, so that a film's words look alike in every viewer: one open-licensed sans-serif
@@ -19,6 +24,7 @@ final class Letters {
 
     private static final int HEX = 16;
     private static final int UNKNOWN = 0xfffd;
+    private static final Pattern COMMAND = Pattern.compile("([MLQ])([^A-Z]*)");
     private static final Map<Integer, Letter> KNOWN = read();
 
     /**
@@ -56,22 +62,22 @@ final class Letters {
     }
 
     /**
-     * Words as the data of one SVG path.
+     * Words as outlines.
      *
      * @param left where they begin, in grid steps
      * @param baseline in grid steps
      * @param size of the text, in grid steps
      */
-    static String path(String words, int left, int baseline, int size) {
-        StringBuilder data = new StringBuilder();
-        double scale = (double) size / EM;
-        double x = left;
+    static Outline outline(String words, int left, int baseline, int size) {
+        Outline.Builder outline = Outline.builder();
+        double scale = Grid.millimetres(size) / EM;
+        double x = Grid.millimetres(left);
         for (int point : words.codePoints().toArray()) {
             Letter letter = letter(point);
-            write(letter.path(), x, baseline, scale, data);
+            draw(letter.path(), x, Grid.millimetres(baseline), scale, outline);
             x += letter.advance() * scale;
         }
-        return data.toString();
+        return outline.build();
     }
 
     private static Letter letter(int codePoint) {
@@ -79,24 +85,29 @@ final class Letters {
         return letter == null ? KNOWN.get(UNKNOWN) : letter;
     }
 
-    /** Copies a path, its numbers, x and y in turn, moved and scaled. */
-    private static void write(String path, double x, double y, double scale, StringBuilder data) {
-        boolean isX = true;
-        int at = 0;
-        while (at < path.length()) {
-            char c = path.charAt(at);
-            if (c == '-' || Character.isDigit(c)) {
-                int end = at + 1;
-                while (end < path.length() && Character.isDigit(path.charAt(end))) {
-                    end++;
+    /** Draws a path moved and scaled. */
+    private static void draw(String path, double x, double y, double scale, Outline.Builder outline) {
+        Matcher command = COMMAND.matcher(path);
+        while (command.find()) {
+            double[] c = Arrays.stream(command.group(2).trim().split("[ ,]+|(?=-)", -1))
+                    .filter(number -> !number.isEmpty())
+                    .mapToDouble(Double::parseDouble)
+                    .toArray();
+            for (int i = 0; i < c.length; i++) {
+                c[i] = c[i] * scale + (i % 2 == 0 ? x : y);
+            }
+            switch (command.group(1)) {
+                case "M" -> outline.moveTo(c[0], c[1]);
+                case "L" -> {
+                    for (int i = 0; i < c.length; i += 2) {
+                        outline.lineTo(c[i], c[i + 1]);
+                    }
                 }
-                double number = scale * Integer.parseInt(path.substring(at, end));
-                data.append(GridText.of((int) Math.rint(number + (isX ? x : y))));
-                isX = !isX;
-                at = end;
-            } else {
-                data.append(c);
-                at++;
+                default -> {
+                    for (int i = 0; i < c.length; i += 4) {
+                        outline.quadTo(c[i], c[i + 1], c[i + 2], c[i + 3]);
+                    }
+                }
             }
         }
     }

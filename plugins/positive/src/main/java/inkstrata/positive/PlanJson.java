@@ -6,6 +6,7 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.artwork.Note;
 import inkstrata.job.Job;
 import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Mesh;
@@ -14,6 +15,7 @@ import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
 import inkstrata.planar.Paint;
+import inkstrata.positive.page.MmText;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
 import java.io.IOException;
@@ -89,8 +91,8 @@ final class PlanJson {
     private static Map<String, Object> sheet(Sheet paper) {
         Map<String, Object> sheet = new LinkedHashMap<>();
         Box size = Box.of(new Frame(0, 0, paper.size().width(), paper.size().height()));
-        sheet.put("widthMm", new BigDecimal(GridText.of(size.width())));
-        sheet.put("heightMm", new BigDecimal(GridText.of(size.height())));
+        sheet.put("widthMm", exact(size.width()));
+        sheet.put("heightMm", exact(size.height()));
         sheet.put("colour", paper.colour().hex());
         sheet.put("hiding", decimal(paper.film().hiding(), 4));
         sheet.put("side", lower(paper.side()));
@@ -99,11 +101,15 @@ final class PlanJson {
 
     private static Map<String, Object> box(Box place) {
         Map<String, Object> box = new LinkedHashMap<>();
-        box.put("xMm", new BigDecimal(GridText.of(place.left())));
-        box.put("yMm", new BigDecimal(GridText.of(place.top())));
-        box.put("widthMm", new BigDecimal(GridText.of(place.width())));
-        box.put("heightMm", new BigDecimal(GridText.of(place.height())));
+        box.put("xMm", exact(place.left()));
+        box.put("yMm", exact(place.top()));
+        box.put("widthMm", exact(place.width()));
+        box.put("heightMm", exact(place.height()));
         return box;
+    }
+
+    private static BigDecimal exact(int steps) {
+        return new BigDecimal(MmText.of(Grid.millimetres(steps)));
     }
 
     private static Map<String, Object> edition(Job job) {

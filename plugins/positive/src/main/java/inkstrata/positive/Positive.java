@@ -4,6 +4,7 @@ import inkstrata.job.Job;
 import inkstrata.plugin.Option;
 import inkstrata.plugin.OutputFolder;
 import inkstrata.plugin.Writer;
+import inkstrata.positive.page.SvgFile;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
 import java.io.BufferedWriter;
@@ -39,9 +40,8 @@ public final class Positive implements Writer {
         FilmSettings settings = FilmSettings.of(this, job);
         FilmSet set = FilmSet.of(separation, job, settings);
         for (int i = 0; i < set.films().size(); i++) {
-            try (java.io.Writer out = open(folder, set.names().get(i))) {
-                set.films().get(i).write(settings.stroke(), out);
-            }
+            SvgFile.write(
+                    set.films().get(i).page(settings), folder.create(set.names().get(i)));
         }
         try (java.io.Writer out = open(folder, "plan.json")) {
             PlanJson.write(separation, set, findings, job, out);

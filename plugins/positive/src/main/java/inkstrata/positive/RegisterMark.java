@@ -1,34 +1,29 @@
 package inkstrata.positive;
 
+import inkstrata.artwork.Area;
 import inkstrata.measure.Grid;
-import java.io.IOException;
-import java.util.List;
 
 /** A cross in a ring: where the crosses of all pulls fall on each other, the print is in register. */
 final class RegisterMark {
-    /** From the centre to the end of a line of the cross. */
-    static final int ARM = 5 * Grid.STEPS_PER_MM;
-
-    private static final int RADIUS = 3 * Grid.STEPS_PER_MM;
+    /** The ring's radius in shares of the cross's arm. */
+    private static final double RING = 0.6;
 
     private RegisterMark() {}
 
-    static void write(List<Spot> centres, int stroke, Appendable out) throws IOException {
-        out.append("""
-                <g id="register" fill="none" stroke="#000000" stroke-width="%s">
-                """.formatted(GridText.of(stroke)));
-        for (Spot centre : centres) {
-            String x = GridText.of(centre.x());
-            String y = GridText.of(centre.y());
-            String left = GridText.of(centre.x() - ARM);
-            String right = GridText.of(centre.x() + ARM);
-            String top = GridText.of(centre.y() - ARM);
-            String bottom = GridText.of(centre.y() + ARM);
-            out.append("""
-                    <path d="M%s %sH%sM%s %sV%s"/>
-                    <circle cx="%s" cy="%s" r="%s"/>
-                    """.formatted(left, y, right, x, top, bottom, x, y, GridText.of(RADIUS)));
-        }
-        out.append("</g>\n");
+    /**
+     * Draws one.
+     *
+     * @param arm from the centre to the end of a line of the cross, in grid steps
+     * @param stroke width of its lines, in grid steps
+     */
+    static Area at(Spot centre, int arm, int stroke) {
+        int half = stroke / 2;
+        int x = centre.x();
+        int y = centre.y();
+        return new Shapes()
+                .box(new Box(x - arm, y - half, x + arm, y - half + stroke))
+                .box(new Box(x - half, y - arm, x - half + stroke, y + arm))
+                .ring(centre, (int) Math.rint(RING * arm / Grid.STEPS_PER_MM) * Grid.STEPS_PER_MM, stroke)
+                .area();
     }
 }

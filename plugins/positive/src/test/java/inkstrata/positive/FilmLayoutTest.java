@@ -11,7 +11,7 @@ import inkstrata.plan.Side;
 import org.junit.jupiter.api.Test;
 
 class FilmLayoutTest {
-    private static final FilmSettings DEFAULT = new FilmSettings(true, 600, true);
+    private static final FilmSettings DEFAULT = new FilmSettings(true, 40_000, 600, true, true, "");
 
     @Test
     void filmIsTheSheetWhereItLeavesRoom() {
@@ -21,8 +21,8 @@ class FilmLayoutTest {
     }
 
     @Test
-    void roomOf25MmAroundAPictureIsEnough() {
-        assertThat(layout(new Size(150, 120), new Frame(25, 25, 100, 70), DEFAULT)
+    void roomOf25MmAroundAWidePictureIsEnough() {
+        assertThat(layout(new Size(290, 120), new Frame(25, 25, 240, 70), DEFAULT)
                         .isLargerThanSheet())
                 .isFalse();
     }
@@ -30,15 +30,25 @@ class FilmLayoutTest {
     @Test
     void filmGrowsBeyondASheetThatThePictureFills() {
         FilmLayout layout = layout(new Size(200, 100), new Frame(0, 0, 200, 100), DEFAULT);
-        assertThat(layout.film()).isEqualTo(box(-16, -25, 216, 125));
+        assertThat(layout.film()).isEqualTo(box(-16, -36, 216, 125));
         assertThat(layout.isLargerThanSheet()).isTrue();
     }
 
     @Test
     void filmGrowsToHoldTheBarOnATinySheet() {
         FilmLayout layout = layout(new Size(20, 20), new Frame(0, 0, 20, 20), DEFAULT);
-        assertThat(layout.film()).isEqualTo(box(-50, -25, 70, 45));
-        assertThat(layout.bar()).contains(new Spot(-40 * Grid.STEPS_PER_MM, -22 * Grid.STEPS_PER_MM));
+        assertThat(layout.film()).isEqualTo(box(-50, -36, 70, 45));
+        assertThat(layout.bar()).contains(spot(-40, -23));
+    }
+
+    @Test
+    void barAndWedgeLieBetweenTheMarksAboveAWidePicture() {
+        FilmLayout wide = layout(new Size(500, 700), new Frame(50, 75, 400, 550), DEFAULT);
+        assertThat(wide.bar()).contains(spot(95, 61.5));
+        assertThat(wide.wedge()).contains(spot(305, 61.5));
+        FilmLayout narrow = layout(new Size(400, 700), new Frame(100, 75, 200, 550), DEFAULT);
+        assertThat(narrow.bar()).contains(spot(150, 52));
+        assertThat(narrow.wedge()).contains(spot(150, 42));
     }
 
     @Test
@@ -58,7 +68,8 @@ class FilmLayoutTest {
 
     @Test
     void withoutMarksAndBarOnlyTheLabelTakesRoom() {
-        FilmLayout layout = layout(new Size(200, 100), new Frame(0, 0, 200, 100), new FilmSettings(false, 600, false));
+        FilmLayout layout = layout(
+                new Size(200, 100), new Frame(0, 0, 200, 100), new FilmSettings(false, 40_000, 600, false, false, ""));
         assertThat(layout.film()).isEqualTo(box(-3, -3, 203, 112));
         assertThat(layout.marks()).isEmpty();
         assertThat(layout.bar()).isEmpty();

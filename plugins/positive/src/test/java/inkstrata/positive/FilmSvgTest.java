@@ -45,8 +45,8 @@ class FilmSvgTest {
                         PrintExample.print(new Size(20, 20), new Frame(0, 0, 20, 20), Side.FRONT, Region.EMPTY))
                 .get(0);
         xml(film).valueByXPath("/s:svg/@width").isEqualTo("120mm");
-        xml(film).valueByXPath("/s:svg/@height").isEqualTo("70mm");
-        xml(film).valueByXPath("/s:svg/@viewBox").isEqualTo("-50 -25 120 70");
+        xml(film).valueByXPath("/s:svg/@height").isEqualTo("81mm");
+        xml(film).valueByXPath("/s:svg/@viewBox").isEqualTo("-50 -36 120 81");
     }
 
     @Test
@@ -55,18 +55,13 @@ class FilmSvgTest {
             xml(film)
                     .nodesByXPath("/s:svg/s:g[@id='picture'][@fill-rule='evenodd']")
                     .hasSize(1);
+            xml(film).nodesByXPath("/s:svg/s:g[@id='register']/s:path").hasSize(8);
+            xml(film).nodesByXPath("/s:svg/s:g[@id='bar']/s:path").hasSize(1);
+            xml(film).nodesByXPath("/s:svg/s:g[@id='wedge']/s:g/s:title").hasSize(10);
             xml(film)
-                    .nodesByXPath("/s:svg/s:g[@id='marks']/s:g[@id='register']/s:circle")
-                    .hasSize(8);
-            xml(film)
-                    .nodesByXPath("/s:svg/s:g[@id='marks']/s:g[@id='register']/s:path")
-                    .hasSize(8);
-            xml(film)
-                    .nodesByXPath("/s:svg/s:g[@id='marks']/s:g[@id='bar']/s:path")
-                    .hasSize(1);
-            xml(film)
-                    .nodesByXPath("/s:svg/s:g[@id='marks']/s:g[@id='label']/s:g/s:path")
-                    .hasSize(2);
+                    .nodesByXPath("/s:svg/s:g[@id='crop' or @id='centre']/s:path")
+                    .hasSize(12);
+            xml(film).nodesByXPath("/s:svg/s:g[@id='label']/s:g/s:path").hasSize(2);
         }
     }
 
@@ -90,21 +85,21 @@ class FilmSvgTest {
 
     @Test
     void blackIsTheOnlyPaintAndNothingElseChangesHowAFilmLooks() throws IOException {
-        Set<String> allowed = new HashSet<>(Arrays.asList(
-                "xmlns version width height viewBox fill fill-rule id d stroke stroke-width cx cy r".split(" ", -1)));
+        Set<String> allowed =
+                new HashSet<>(Arrays.asList("xmlns version width height viewBox fill fill-rule id d".split(" ", -1)));
         for (String film : PrintExample.films(PrintExample.poster(Side.FRONT))) {
             NodeList all = Convert.toDocument(
                             Input.fromReader(new StringReader(film)).build())
                     .getElementsByTagName("*");
             for (int i = 0; i < all.getLength(); i++) {
                 Element element = (Element) all.item(i);
-                assertThat(element.getTagName()).isIn("svg", "title", "g", "path", "circle");
+                assertThat(element.getTagName()).isIn("svg", "title", "g", "path");
                 NamedNodeMap attributes = element.getAttributes();
                 for (int j = 0; j < attributes.getLength(); j++) {
                     Node attribute = attributes.item(j);
                     assertThat(attribute.getNodeName()).isIn(allowed);
-                    if (attribute.getNodeName().matches("fill|stroke")) {
-                        assertThat(attribute.getNodeValue()).isIn("#000000", "none");
+                    if (attribute.getNodeName().equals("fill")) {
+                        assertThat(attribute.getNodeValue()).isEqualTo("#000000");
                     }
                 }
             }
@@ -150,8 +145,8 @@ class FilmSvgTest {
         xml(back).valueByXPath("//s:g[@id='label']").contains("mirrored for the back of the sheet");
         xml(front).valueByXPath("//s:g[@id='label']").contains("reads right");
         // Marks are mirrored with the picture: the left ones of the front are the right ones of the back.
-        xml(front).valueByXPath("//s:g[@id='register']/s:circle[1]/@cx").isEqualTo("0");
-        xml(back).valueByXPath("//s:g[@id='register']/s:circle[3]/@cx").isEqualTo("300");
+        xml(front).valueByXPath("//s:g[@id='register']/s:path[1]/@d").asString().startsWith("M-5 9.925H5");
+        xml(back).valueByXPath("//s:g[@id='register']/s:path[3]/@d").asString().startsWith("M295 9.925H305");
     }
 
     @Test

@@ -37,10 +37,17 @@ class PositiveTest {
 
     @Test
     void strokeMarksAndBarAreTheJobsToSet() throws IOException {
-        assertThat(film(Job.DEFAULT)).contains("stroke-width=\"0.15\"").contains("id=\"bar\"");
-        assertThat(film(job("", Map.of("stroke", "0.2 mm")))).contains("stroke-width=\"0.2\"");
+        assertThat(film(Job.DEFAULT))
+                .contains("id=\"bar\"")
+                .contains("id=\"wedge\"")
+                .contains("H45V65.075H35Z");
+        assertThat(film(job("", Map.of("stroke", "0.2 mm")))).contains("H45V65.1H35Z");
+        assertThat(film(job("", Map.of("size", "20 mm")))).contains("H45V60.075H25Z");
         assertThat(film(job("", Map.of("marks", "false")))).doesNotContain("id=\"register\"");
         assertThat(film(job("", Map.of("bar", "false")))).doesNotContain("id=\"bar\"");
+        assertThat(film(job("", Map.of("wedge", "false")))).doesNotContain("id=\"wedge\"");
+        assertThat(film(job("", Map.of("date", "21 June")))).contains(" \u00b7 21 June</title>");
+        assertThat(film(Job.DEFAULT)).contains("print at 100 %</title>");
     }
 
     @Test

@@ -19,8 +19,10 @@ import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
+import inkstrata.planar.MapSettings;
 import inkstrata.planar.Paint;
 import inkstrata.planar.PaintStack;
+import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
 import inkstrata.planar.RegionExample;
 import inkstrata.planar.StackSet;
@@ -69,10 +71,9 @@ final class PrintExample {
                 frame,
                 List.of(),
                 List.of(Note.warning(new Source("text", "sign", 7, List.of()), "Set in another font.")));
-        // Writers never look at the map.
         return new Separation(
                 artwork,
-                null,
+                PlanarMapper.map(artwork, MapSettings.DEFAULT),
                 new PlanningTable(sheet, inks, rows),
                 new PrintPlan(
                         pulls, List.of(new Decision("knockout", "", "Each prints alone.", "It keeps its colour."))),

@@ -1,4 +1,4 @@
-package inkstrata.positive;
+package inkstrata.positive.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,7 +6,7 @@ import inkstrata.measure.Grid;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 
-class GridTextTest {
+class MmTextTest {
     @Test
     void everyStepOfAMillimetreIsWrittenAsItsShortestExactDecimal() {
         for (int whole : new int[] {0, 1, 499, 8387}) {
@@ -16,15 +16,15 @@ class GridTextTest {
                         .divide(new BigDecimal(Grid.STEPS_PER_MM))
                         .stripTrailingZeros()
                         .toPlainString();
-                assertThat(GridText.of(steps)).isEqualTo(exact);
-                assertThat(GridText.of(-steps)).isEqualTo(steps == 0 ? "0" : "-" + exact);
+                assertThat(MmText.of(Grid.millimetres(steps))).isEqualTo(exact);
+                assertThat(MmText.of(Grid.millimetres(-steps))).isEqualTo(steps == 0 ? "0" : "-" + exact);
             }
         }
     }
 
     @Test
     void theLastLinesOfTheGridAreWritten() {
-        assertThat(GridText.of(Grid.LIMIT - 1)).isEqualTo("8388.60775");
-        assertThat(GridText.of(1 - Grid.LIMIT)).isEqualTo("-8388.60775");
+        assertThat(MmText.of(Grid.millimetres(Grid.LIMIT - 1))).isEqualTo("8388.60775");
+        assertThat(MmText.of(Grid.millimetres(1 - Grid.LIMIT))).isEqualTo("-8388.60775");
     }
 }

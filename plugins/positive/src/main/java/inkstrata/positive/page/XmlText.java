@@ -1,10 +1,10 @@
-package inkstrata.positive;
+package inkstrata.positive.page;
 
 /** Strangers' words made safe for XML 1.0: markup escaped, characters it does not allow replaced by U+FFFD. */
-final class XmlText {
+public final class XmlText {
     private XmlText() {}
 
-    static String escaped(String words) {
+    public static String escaped(String words) {
         StringBuilder text = new StringBuilder();
         words.codePoints().forEach(c -> {
             switch (c) {

@@ -1,0 +1,74 @@
+package inkstrata.positive;
+
+import inkstrata.artwork.Area;
+import inkstrata.artwork.CurveSink;
+import inkstrata.artwork.FillRule;
+import inkstrata.artwork.Outline;
+import inkstrata.plan.Ink;
+import inkstrata.positive.page.Page;
+import inkstrata.positive.page.Page.Group;
+import inkstrata.positive.page.Page.Item;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One film: the picture and what lies around it.
+ *
+ * @param title what it is, in words
+ * @param ink that it is the film of
+ * @param side how the picture lies on it
+ * @param layout where things are
+ * @param picture outlines of what is black in the picture, as it lies on the film; they do not overlap
+ * @param label lines of text
+ */
+record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outline> picture, List<String> label) {
+    /**
+     * Commands after which a new path is begun: far below the ten million characters at which common XML readers refuse an
+     * attribute, far above what would make files larger.
+     */
+    private static final int LONGEST = 20_000;
+
+    Film {
+        picture = List.copyOf(picture);
+        label = List.copyOf(label);
+    }
+
+    /** As it is written. */
+    Page page(FilmSettings settings) {
+        List<Group> groups = new ArrayList<>();
+        groups.add(new Group("picture", areas()));
+        if (!layout.marks().isEmpty()) {
+            groups.add(new Group(
+                    "register",
+                    layout.marks().stream()
+                            .map(centre -> new Item(RegisterMark.at(centre, settings.size() / 2, settings.stroke())))
+                            .toList()));
+            groups.add(new Group("crop", TrimMarks.crop(layout.picture(), settings.stroke())));
+            groups.add(new Group("centre", TrimMarks.centre(layout.picture(), settings.stroke())));
+        }
+        layout.bar().ifPresent(corner -> groups.add(new Group("bar", ScaleBar.at(corner))));
+        layout.wedge().ifPresent(corner -> groups.add(new Group("wedge", StepWedge.at(corner))));
+        groups.add(new Group("label", Label.at(label, layout.label())));
+        return new Page(title, layout.film().frame(), groups);
+    }
+
+    /** The picture in few areas; one ends with the outline that fills it. */
+    private List<Item> areas() {
+        List<Item> areas = new ArrayList<>();
+        Outline.Builder area = Outline.builder();
+        int commands = 0;
+        for (Outline outline : picture) {
+            outline.sendTo((CurveSink) area);
+            commands += outline.commandCount();
+            if (commands >= LONGEST) {
+                areas.add(new Item(new Area(area.build(), FillRule.EVENODD)));
+                area = Outline.builder();
+                commands = 0;
+            }
+        }
+        if (commands > 0) {
+            areas.add(new Item(new Area(area.build(), FillRule.EVENODD)));
+        }
+        return areas;
+    }
+}
