@@ -1,6 +1,8 @@
 package inkstrata.artwork;
 
+import inkstrata.measure.Frame;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Closed contours of lines and Bézier curves, in millimetres; immutable and compact.
@@ -60,6 +62,23 @@ public final class Outline {
             }
             at += command == CUBIC ? 6 : command == QUAD ? 4 : 2;
         }
+    }
+
+    /** The smallest upright frame around all control points; none if there are none, or if they lie on one level or upright line. */
+    public Optional<Frame> controlBox() {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < coordinates.length; i += 2) {
+            left = Math.min(left, coordinates[i]);
+            right = Math.max(right, coordinates[i]);
+            top = Math.min(top, coordinates[i + 1]);
+            bottom = Math.max(bottom, coordinates[i + 1]);
+        }
+        return left < right && top < bottom
+                ? Optional.of(new Frame(left, top, right - left, bottom - top))
+                : Optional.empty();
     }
 
     /** Moved, in millimetres. */

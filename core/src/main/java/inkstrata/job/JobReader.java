@@ -142,7 +142,10 @@ public final class JobReader {
             YamlMap settings = map.map(id).orElseThrow();
             Map<String, Setting> values = new TreeMap<>();
             for (String option : settings.keys()) {
-                values.put(option, new Setting(settings.text(option).orElseThrow(), settings.lineOf(option)));
+                String text = settings.isList(option)
+                        ? String.join(", ", settings.texts(option))
+                        : settings.text(option).orElseThrow();
+                values.put(option, new Setting(text, settings.lineOf(option)));
             }
             use.put(id, new PluginSettings(map.lineOf(id), values));
         }

@@ -142,6 +142,11 @@ final class YamlMap {
         return values.get(key) instanceof MappingNode;
     }
 
+    /** Whether its value is a list. */
+    boolean isList(String key) {
+        return values.get(key) instanceof SequenceNode;
+    }
+
     List<String> texts(String key) {
         return sequence(key).stream().map(node -> scalar(key, node)).toList();
     }

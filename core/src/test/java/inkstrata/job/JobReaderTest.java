@@ -117,7 +117,7 @@ class JobReaderTest {
                 "sheet: {hiding: 0.5, spectra: a.csv} | job.yaml:1: | say the same",
                 "edition: {prints: 1.5} | edition.prints: | whole number",
                 "edition: {spoilage: 12} | edition.spoilage: | 12 %",
-                "use: {trap: {width: [1, 2]}} | job.yaml:1: | single value",
+                "use: {trap: {width: [1, {a: b}]}} | job.yaml:1: | single value",
                 "title: a\\ntitle: b | job.yaml:2: | 'title' is there twice",
                 "title: [a | job.yaml: | not YAML",
                 "- a | job.yaml:1: | a job file must be a map",

@@ -84,7 +84,7 @@ public final class FilmStack {
 
     /** What of a film lies within a frame of the sheet: black on clear. */
     public static BufferedImage film(byte[] svg, Frame picture, double pixelsPerMm) {
-        SVGDocument film = document(svg);
+        SVGDocument film = document(FlatPaths.of(svg));
         ViewBox frame = film.viewBox();
         BufferedImage image = new BufferedImage(
                 pixels(picture.width(), pixelsPerMm),

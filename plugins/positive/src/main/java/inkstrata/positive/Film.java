@@ -1,9 +1,9 @@
 package inkstrata.positive;
 
 import inkstrata.artwork.Area;
-import inkstrata.artwork.CurveSink;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.Outline;
+import inkstrata.measure.Frame;
 import inkstrata.plan.Ink;
 import inkstrata.positive.page.Page;
 import inkstrata.positive.page.Page.Group;
@@ -35,8 +35,13 @@ record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outli
 
     /** As it is written. */
     Page page(FilmSettings settings) {
+        return page(settings, layout.film().frame());
+    }
+
+    /** The same without those parts of the picture that lie wholly beyond a window. */
+    Page page(FilmSettings settings, Frame window) {
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group("picture", areas()));
+        groups.add(new Group("picture", areas(window)));
         if (!layout.marks().isEmpty()) {
             groups.add(new Group(
                     "register",
@@ -49,16 +54,19 @@ record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outli
         layout.bar().ifPresent(corner -> groups.add(new Group("bar", ScaleBar.at(corner))));
         layout.wedge().ifPresent(corner -> groups.add(new Group("wedge", StepWedge.at(corner))));
         groups.add(new Group("label", Label.at(label, layout.label())));
-        return new Page(title, layout.film().frame(), groups);
+        return new Page(title, layout.film().frame(), layout.sheet().frame(), groups);
     }
 
     /** The picture in few areas; one ends with the outline that fills it. */
-    private List<Item> areas() {
+    private List<Item> areas(Frame window) {
         List<Item> areas = new ArrayList<>();
         Outline.Builder area = Outline.builder();
         int commands = 0;
         for (Outline outline : picture) {
-            outline.sendTo((CurveSink) area);
+            if (!isSeen(outline, window)) {
+                continue;
+            }
+            outline.sendTo(area);
             commands += outline.commandCount();
             if (commands >= LONGEST) {
                 areas.add(new Item(new Area(area.build(), FillRule.EVENODD)));
@@ -70,5 +78,15 @@ record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outli
             areas.add(new Item(new Area(area.build(), FillRule.EVENODD)));
         }
         return areas;
+    }
+
+    /** Whether the box around an outline's control points meets a window. */
+    static boolean isSeen(Outline outline, Frame window) {
+        Frame box = outline.controlBox().orElse(null);
+        return box != null
+                && box.x() <= window.right()
+                && box.right() >= window.x()
+                && box.y() <= window.bottom()
+                && box.bottom() >= window.y();
     }
 }

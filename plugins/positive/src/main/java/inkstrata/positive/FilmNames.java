@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * File names of films: the pull's number and its ink, such as {@code 01-sand.svg}.
+ * File names of films without their ending: the pull's number and its ink, such as {@code 01-sand}.
  *
  * <p>ASCII letters, digits and hyphens alone; they sort in print order, and the number keeps them apart.
  */
@@ -23,7 +23,7 @@ final class FilmNames {
         List<String> names = new ArrayList<>();
         for (int pull = 0; pull < plan.pulls().size(); pull++) {
             String number = String.format(Locale.ROOT, "%0" + digits + "d", pull + 1);
-            names.add(number + "-" + reduced(plan.pulls().get(pull).ink().name()) + ".svg");
+            names.add(number + "-" + reduced(plan.pulls().get(pull).ink().name()));
         }
         return List.copyOf(names);
     }

@@ -16,7 +16,7 @@ import java.util.List;
  * All films of one print, drawn but not yet written.
  *
  * @param title of the print
- * @param names file names, first printed first
+ * @param names of files, without their ending, first printed first
  * @param films in the same order
  * @param layout of a film for the side that the sheet is printed on; of one for the other side everything is mirrored
  * @param notes what the printmaker should know about them

@@ -65,8 +65,24 @@ final class Label {
 
     /** Words in outlines, with the middle of their baseline there. */
     static Item line(Spot middle, String words) {
-        int left = middle.x() - (int) Math.rint(Letters.width(words) * TEXT_SIZE / 2);
-        return new Item(words, new Area(Letters.outline(words, left, middle.y(), TEXT_SIZE), FillRule.NONZERO));
+        int half = (int) Math.rint(Letters.width(words) * TEXT_SIZE / 2);
+        return from(new Spot(middle.x() - half, middle.y()), words);
+    }
+
+    /** Words in outlines, whose baseline begins there. */
+    static Item from(Spot left, String words) {
+        return new Item(words, new Area(Letters.outline(words, left.x(), left.y(), TEXT_SIZE), FillRule.NONZERO));
+    }
+
+    /** As many letters as fit into a width, in grid steps. */
+    static String fitted(String words, int width) {
+        String plain = shortened(words);
+        String cut = plain;
+        while (widthOf(cut) > width && cut.length() > 1) {
+            plain = plain.substring(0, plain.offsetByCodePoints(plain.length(), -1));
+            cut = plain + "\u2026";
+        }
+        return cut;
     }
 
     private static String shortened(String words) {

@@ -41,7 +41,13 @@ final class PlanJson {
 
     private PlanJson() {}
 
-    static void write(Separation separation, FilmSet set, List<Finding> findings, Job job, java.io.Writer out)
+    static void write(
+            Separation separation,
+            FilmSet set,
+            FilmFormats formats,
+            List<Finding> findings,
+            Job job,
+            java.io.Writer out)
             throws IOException {
         Map<String, Object> plan = new LinkedHashMap<>();
         plan.put("format", FORMAT);
@@ -53,7 +59,7 @@ final class PlanJson {
         plan.put("registerMm", decimal(job.registerMm(), 5));
         plan.put("merge", decimal(job.merge().within(), 3));
         plan.put("edition", edition(job));
-        plan.put("pulls", pulls(separation, set));
+        plan.put("pulls", pulls(separation, set, formats));
         plan.put(
                 "stacks",
                 PlannedColour.of(separation.table(), separation.plan()).stream()
@@ -119,13 +125,13 @@ final class PlanJson {
         return edition;
     }
 
-    private static List<Map<String, Object>> pulls(Separation separation, FilmSet set) {
+    private static List<Map<String, Object>> pulls(Separation separation, FilmSet set, FilmFormats formats) {
         List<Map<String, Object>> pulls = new ArrayList<>();
         for (int i = 0; i < set.names().size(); i++) {
             Pull pull = separation.plan().pulls().get(i);
             Map<String, Object> entry = new LinkedHashMap<>();
             entry.put("number", i + 1);
-            entry.put("file", set.names().get(i));
+            entry.put("file", FilmFiles.first(set.names().get(i), formats));
             entry.put("ink", ink(pull.ink()));
             entry.put("side", lower(separation.table().sheet().side(pull.ink())));
             entry.put("areaMm2", decimal(separation.printed().get(i).areaMm2(), 4));

@@ -4,7 +4,7 @@ import inkstrata.job.Job;
 import inkstrata.plugin.Option;
 import inkstrata.plugin.OutputFolder;
 import inkstrata.plugin.Writer;
-import inkstrata.positive.page.SvgFile;
+import inkstrata.positive.page.ColourSheet;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
 import java.io.BufferedWriter;
@@ -12,8 +12,10 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
-/** Writes one true-size film for each pull, and the plan they belong to. */
+/** Writes one true-size film for each pull in the formats a job asks for, a page that shows them all, and the plan they belong to. */
 public final class Positive implements Writer {
     @Override
     public String id() {
@@ -22,12 +24,14 @@ public final class Positive implements Writer {
 
     @Override
     public String description() {
-        return "one true-size film positive for each pull (SVG), and plan.json";
+        return "one true-size film positive for each pull, an overview, films.json and plan.json";
     }
 
     @Override
     public List<Option> options() {
-        return FilmSettings.OPTIONS;
+        return Stream.of(FilmFormats.OPTIONS, FilmSettings.OPTIONS)
+                .flatMap(List::stream)
+                .toList();
     }
 
     @Override
@@ -37,18 +41,18 @@ public final class Positive implements Writer {
 
     @Override
     public void write(Separation separation, List<Finding> findings, Job job, OutputFolder folder) throws IOException {
+        FilmFormats formats = FilmFormats.of(this, job);
         FilmSettings settings = FilmSettings.of(this, job);
         FilmSet set = FilmSet.of(separation, job, settings);
-        for (int i = 0; i < set.films().size(); i++) {
-            SvgFile.write(
-                    set.films().get(i).page(settings), folder.create(set.names().get(i)));
+        Ledger ledger = new Ledger(folder);
+        new FilmFiles(set, settings, formats, ledger).write();
+        ColourSheet overview = Overview.of(set);
+        overview.writeSvg(ledger.create("overview.svg", Map.of("what", "overview")));
+        overview.writePng(ledger.create("overview.png", Map.of("what", "overview")));
+        try (java.io.Writer out = new BufferedWriter(
+                new OutputStreamWriter(ledger.create("plan.json", Map.of("what", "plan")), StandardCharsets.UTF_8))) {
+            PlanJson.write(separation, set, formats, findings, job, out);
         }
-        try (java.io.Writer out = open(folder, "plan.json")) {
-            PlanJson.write(separation, set, findings, job, out);
-        }
-    }
-
-    private static java.io.Writer open(OutputFolder folder, String name) throws IOException {
-        return new BufferedWriter(new OutputStreamWriter(folder.create(name), StandardCharsets.UTF_8), 1 << 16);
+        ledger.write(set.title());
     }
 }

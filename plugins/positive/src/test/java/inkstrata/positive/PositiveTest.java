@@ -26,7 +26,14 @@ class PositiveTest {
     void writesOneFilmForEachPullAndThePlan() throws IOException {
         assertThat(PrintExample.written(PrintExample.poster(Side.FRONT), Job.DEFAULT)
                         .keySet())
-                .containsExactly("01-sand.svg", "02-rot-blue.svg", "03-night.svg", "plan.json");
+                .containsExactly(
+                        "01-sand.svg",
+                        "02-rot-blue.svg",
+                        "03-night.svg",
+                        "overview.svg",
+                        "overview.png",
+                        "plan.json",
+                        "films.json");
     }
 
     @Test

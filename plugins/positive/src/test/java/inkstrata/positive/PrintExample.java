@@ -108,7 +108,7 @@ final class PrintExample {
     /** The films alone, as text. */
     static List<String> films(Separation separation) throws IOException {
         return written(separation, Job.DEFAULT).entrySet().stream()
-                .filter(file -> file.getKey().endsWith(".svg"))
+                .filter(file -> file.getKey().matches("\\d.*\\.svg"))
                 .map(file -> new String(file.getValue(), UTF_8))
                 .toList();
     }

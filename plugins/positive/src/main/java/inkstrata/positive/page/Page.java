@@ -10,9 +10,10 @@ import java.util.Optional;
  *
  * @param title in words
  * @param frame the page's edges, in millimetres; it may begin anywhere
+ * @param trim the sheet or tile that is meant, within the frame or equal to it
  * @param groups what is on it
  */
-public record Page(String title, Frame frame, List<Group> groups) {
+public record Page(String title, Frame frame, Frame trim, List<Group> groups) {
     public Page {
         groups = List.copyOf(groups);
     }

@@ -1,0 +1,132 @@
+package inkstrata.positive;
+
+import inkstrata.measure.Grid;
+import inkstrata.measure.Size;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Films that are larger than a printer's sheet, cut into tiles that overlap.
+ *
+ * <pre>
+ *    + margin  +     crosses of neighbours fall on each other
+ *   ..............
+ *   : A1     : :A2
+ *   :........:.:..
+ *   + B1      +
+ * </pre>
+ *
+ * @param film that is cut
+ * @param width of a tile's sheet, in grid steps
+ * @param height of a tile's sheet
+ * @param columns 1 or more
+ * @param rows 1 or more
+ */
+record Tiling(Box film, int width, int height, int columns, int rows) {
+    /** Around what a tile shows of the film: printers leave some 5 mm blank, crosses and name need the rest (our own choice). */
+    private static final int MARGIN = mm(10);
+
+    /** How much of the film neighbours both show: room for tape (our own choice). */
+    private static final int OVERLAP = mm(10);
+
+    /** Sides of a sheet that are worth cutting a film for. */
+    static final int LEAST_MM = 60;
+
+    private static final int ARM = mm(3);
+
+    /**
+     * One tile.
+     *
+     * @param name row as a letter and column as a number, such as {@code B3}
+     * @param sheet its sheet, in the film's coordinates
+     * @param window what it shows of the film
+     */
+    record Tile(String name, Box sheet, Box window) {}
+
+    /** With sheets upright or lying, whichever takes fewer; upright if both take as many. */
+    static Tiling of(Box film, Size sheet) {
+        Tiling upright = laid(film, Grid.steps(sheet.width()), Grid.steps(sheet.height()));
+        Tiling lying = laid(film, Grid.steps(sheet.height()), Grid.steps(sheet.width()));
+        return lying.columns * lying.rows < upright.columns * upright.rows ? lying : upright;
+    }
+
+    private static Tiling laid(Box film, int width, int height) {
+        return new Tiling(film, width, height, count(film.width(), width), count(film.height(), height));
+    }
+
+    private static int count(int film, int sheet) {
+        int shown = sheet - 2 * MARGIN;
+        return film <= shown ? 1 : -Math.floorDiv(OVERLAP - film, shown - OVERLAP);
+    }
+
+    /** Whether a film must be cut at all: it need not where a sheet holds it to its very edges. */
+    static boolean isNeeded(Box film, Size sheet) {
+        int width = Grid.steps(sheet.width());
+        int height = Grid.steps(sheet.height());
+        return Math.max(film.width(), film.height()) > Math.max(width, height)
+                || Math.min(film.width(), film.height()) > Math.min(width, height);
+    }
+
+    /** Row by row. */
+    List<Tile> tiles() {
+        List<Tile> tiles = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                int left = left(column);
+                int top = top(row);
+                tiles.add(new Tile(
+                        letters(row) + (column + 1),
+                        new Box(left - MARGIN, top - MARGIN, left - MARGIN + width, top - MARGIN + height),
+                        new Box(
+                                left,
+                                top,
+                                Math.min(film.right(), left + width - 2 * MARGIN),
+                                Math.min(film.bottom(), top + height - 2 * MARGIN))));
+            }
+        }
+        return tiles;
+    }
+
+    private int left(int column) {
+        return film.left() + column * (width - 2 * MARGIN - OVERLAP);
+    }
+
+    private int top(int row) {
+        return film.top() + row * (height - 2 * MARGIN - OVERLAP);
+    }
+
+    /** Centres of a tile's crosses: in its margins, in the middle of what it shares with neighbours. */
+    List<Spot> crosses(Tile tile) {
+        List<Spot> spots = new ArrayList<>();
+        Box window = tile.window();
+        for (int column = 1; column < columns; column++) {
+            int x = left(column) + OVERLAP / 2;
+            if (x > window.left() && x < window.right()) {
+                spots.add(new Spot(x, window.top() - MARGIN / 2));
+                spots.add(new Spot(x, window.bottom() + MARGIN / 2));
+            }
+        }
+        for (int row = 1; row < rows; row++) {
+            int y = top(row) + OVERLAP / 2;
+            if (y > window.top() && y < window.bottom()) {
+                spots.add(new Spot(window.left() - MARGIN / 2, y));
+                spots.add(new Spot(window.right() + MARGIN / 2, y));
+            }
+        }
+        return spots;
+    }
+
+    static int arm() {
+        return ARM;
+    }
+
+    /** A to Z, then AA and so on. */
+    private static String letters(int row) {
+        String last = String.valueOf((char) ('A' + row % 26));
+        return row < 26 ? last : letters(row / 26 - 1) + last;
+    }
+
+    private static int mm(int millimetres) {
+        return millimetres * Grid.STEPS_PER_MM;
+    }
+}
