@@ -9,6 +9,9 @@ import java.util.Arrays;
  * Blossoms are polar forms, 1989).
  */
 final class Bezier {
+    /** Each squares what is left of the way but for the curve's bend. */
+    private static final int STEPS = 4;
+
     private final double[] c;
 
     Bezier(double... controls) {
@@ -34,6 +37,43 @@ final class Bezier {
 
     double yAt(double t) {
         return blossom(1, t, t, t);
+    }
+
+    /** The parameter from 0 to 1 of a point nearest to a place, by Gauss-Newton steps from one that is near already. */
+    double nearest(double px, double py, double from) {
+        double t = from;
+        for (int step = 0; step < STEPS; step++) {
+            double dx = dxAt(t);
+            double dy = dyAt(t);
+            double slope = dx * dx + dy * dy;
+            if (slope == 0) {
+                return t;
+            }
+            t = Math.max(0, Math.min(1, t + ((px - xAt(t)) * dx + (py - yAt(t)) * dy) / slope));
+        }
+        return t;
+    }
+
+    double dxAt(double t) {
+        return slope(0, t);
+    }
+
+    double dyAt(double t) {
+        return slope(1, t);
+    }
+
+    /** The derivative of one axis: the degree times the last two points of de Casteljau's construction, one from the other. */
+    private double slope(int axis, double t) {
+        double[] v = new double[c.length / 2];
+        for (int i = 0; i < v.length; i++) {
+            v[i] = c[2 * i + axis];
+        }
+        for (int n = v.length - 1; n > 1; n--) {
+            for (int i = 0; i < n; i++) {
+                v[i] += (v[i + 1] - v[i]) * t;
+            }
+        }
+        return degree() * (v[1] - v[0]);
     }
 
     /** From one parameter to another; backwards if the second is less. */

@@ -1,6 +1,5 @@
 package inkstrata.planar;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -16,6 +15,11 @@ final class BorderNet {
     /** The two ends of each edge, the lesser first, packed. */
     private final long[] edges;
 
+    /** Edges at each vertex, as a table. */
+    private final int[] firstOf;
+
+    private final int[] edgesAt;
+
     private final int[] chainOfEdge;
     private final int[] placeInChain;
     private int[][] chains = new int[16][];
@@ -26,6 +30,8 @@ final class BorderNet {
         this.edges = edges;
         this.chainOfEdge = new int[edges.length];
         this.placeInChain = new int[edges.length];
+        this.firstOf = new int[points.length + 1];
+        this.edgesAt = new int[2 * edges.length];
     }
 
     static BorderNet of(List<Region> regions) {
@@ -99,6 +105,17 @@ final class BorderNet {
         return placeInChain[edge];
     }
 
+    /** How many edges meet there. */
+    int degree(int vertex) {
+        return firstOf[vertex + 1] - firstOf[vertex];
+    }
+
+    /** The other end of one of the edges there. */
+    int neighbour(int vertex, int number) {
+        long edge = edges[edgesAt[firstOf[vertex] + number]];
+        return low(edge) == vertex ? high(edge) : low(edge);
+    }
+
     /** Which two vertices it runs between, whichever way, as one number. */
     long ends(int chain) {
         int[] vertices = chains[chain];
@@ -107,16 +124,6 @@ final class BorderNet {
 
     boolean isClosed(int chain) {
         return chains[chain][0] == chains[chain][chains[chain].length - 1];
-    }
-
-    /** A chain as the straight edges it is. */
-    List<Bezier> edgesOf(int chain) {
-        List<Bezier> straight = new ArrayList<>();
-        int[] v = chains[chain];
-        for (int i = 0; i + 1 < v.length; i++) {
-            straight.add(new Bezier(x(v[i]), y(v[i]), x(v[i + 1]), y(v[i + 1])));
-        }
-        return straight;
     }
 
     /** Lets a closed chain begin at another of its vertices. */
@@ -130,7 +137,6 @@ final class BorderNet {
     }
 
     private void link() {
-        int[] firstOf = new int[points.length + 1];
         for (long edge : edges) {
             firstOf[low(edge) + 1]++;
             firstOf[high(edge) + 1]++;
@@ -139,13 +145,12 @@ final class BorderNet {
             firstOf[v + 1] += firstOf[v];
         }
         int[] fill = firstOf.clone();
-        int[] edgesAt = new int[2 * edges.length];
         for (int e = 0; e < edges.length; e++) {
             edgesAt[fill[low(edges[e])]++] = e;
             edgesAt[fill[high(edges[e])]++] = e;
         }
         Arrays.fill(chainOfEdge, -1);
-        Walk walk = new Walk(firstOf, edgesAt);
+        Walk walk = new Walk();
         for (int v = 0; v < points.length; v++) {
             if (!walk.goesOn(v)) {
                 for (int i = firstOf[v]; i < firstOf[v + 1]; i++) {
@@ -159,17 +164,10 @@ final class BorderNet {
     }
 
     private final class Walk {
-        private final int[] firstOf;
-        private final int[] edgesAt;
         private final Ints vertices = new Ints(64);
 
-        Walk(int[] firstOf, int[] edgesAt) {
-            this.firstOf = firstOf;
-            this.edgesAt = edgesAt;
-        }
-
         boolean goesOn(int vertex) {
-            return firstOf[vertex + 1] - firstOf[vertex] == 2;
+            return degree(vertex) == 2;
         }
 
         /** Follows edges from a vertex to the next at which others meet them, or round to itself. */

@@ -22,16 +22,22 @@ final class CurveFit {
     private static final int ROUNDS = 4;
 
     private final Stretch stretch;
+    private final Stretch edges;
     private final List<Bezier> out;
 
-    private CurveFit(Stretch stretch, List<Bezier> out) {
+    private CurveFit(Stretch stretch, Stretch edges, List<Bezier> out) {
         this.stretch = stretch;
+        this.edges = edges;
         this.out = out;
     }
 
-    /** Sends pieces for the way from the first vertex to the last. */
-    static void fit(Stretch stretch, List<Bezier> out) {
-        new CurveFit(stretch, out).fit();
+    /**
+     * Sends pieces for the way from the first vertex to the last.
+     *
+     * @param edges the same where the map has them: the ends may lie elsewhere
+     */
+    static void fit(Stretch stretch, Stretch edges, List<Bezier> out) {
+        new CurveFit(stretch, edges, out).fit();
     }
 
     /** How sharply the way turns at a vertex that has edges on both sides, in radians, positive where cross products are. */
@@ -175,7 +181,7 @@ final class CurveFit {
             for (int round = 0; round <= ROUNDS; round++) {
                 Bezier curve = leastSquares();
                 if (error(curve) <= SHARE * Stretch.TOLERANCE
-                        && stretch.distance(curve, from, to, atVertices()) <= Stretch.TOLERANCE) {
+                        && edges.distance(curve, from, to, atVertices()) <= Stretch.TOLERANCE) {
                     return curve;
                 }
                 moveParameters(curve);

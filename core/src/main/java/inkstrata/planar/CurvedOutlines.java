@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * Regions drawn with true curves: the artwork's own wherever an edge came from one, few fitted ones elsewhere.
  *
  * <p>At most 5 µm from the regions' straight edges, as measured at the vertices and three points between any two. What two regions
- * share is drawn with the very same numbers. Ends of pieces are vertices of the regions; all numbers are whole hundredths
+ * share is drawn with the very same numbers. All numbers are whole hundredths
  * of a micrometre.
  */
 public final class CurvedOutlines {
@@ -23,10 +23,12 @@ public final class CurvedOutlines {
     private static final double UNITS_PER_MM = (double) UNITS * Grid.STEPS_PER_MM;
 
     private final BorderNet net;
+    private final Anchors anchors;
     private final List<List<Bezier>> pieces;
 
-    private CurvedOutlines(BorderNet net, List<List<Bezier>> pieces) {
+    private CurvedOutlines(BorderNet net, Anchors anchors, List<List<Bezier>> pieces) {
         this.net = net;
+        this.anchors = anchors;
         this.pieces = pieces;
     }
 
@@ -38,34 +40,37 @@ public final class CurvedOutlines {
      */
     public static List<List<Outline>> of(List<Region> regions, PlanarMap map, Artwork artwork) {
         BorderNet net = BorderNet.of(regions);
-        ChainCurves curves = new ChainCurves(net, EdgeCurves.of(net, map), new CommandCurves(Drawing.of(artwork)));
+        EdgeCurves edges = EdgeCurves.of(net, map);
+        CommandCurves commands = new CommandCurves(Drawing.of(artwork));
+        Anchors anchors = new Anchors(Box.of(artwork.frame()), net, edges, commands);
+        ChainCurves curves = new ChainCurves(net, edges, commands, anchors);
         List<List<Bezier>> pieces = new ArrayList<>();
         for (int chain = 0; chain < net.chainCount(); chain++) {
             pieces.add(curves.of(chain));
         }
-        keepApart(net, pieces);
-        CurvedOutlines outlines = new CurvedOutlines(net, pieces);
+        keepApart(net, curves, pieces);
+        CurvedOutlines outlines = new CurvedOutlines(net, anchors, pieces);
         return regions.stream()
                 .map(region -> region.polygons().stream().map(outlines::outline).toList())
                 .toList();
     }
 
     /** Chains that would be drawn alike, though something thin lies between them, are drawn as the edges they are. */
-    private static void keepApart(BorderNet net, List<List<Bezier>> pieces) {
+    private static void keepApart(BorderNet net, ChainCurves curves, List<List<Bezier>> pieces) {
         Map<Long, List<Integer>> sameEnds = new HashMap<>();
         for (int chain = 0; chain < net.chainCount(); chain++) {
             List<Bezier> drawn = pieces.get(chain);
             if (net.isClosed(chain)) {
                 if (drawn.size() == 2 && drawn.get(0).isDrawnAs(drawn.get(1), UNITS)) {
-                    pieces.set(chain, net.edgesOf(chain));
+                    pieces.set(chain, curves.edgesOf(chain));
                 }
                 continue;
             }
             List<Integer> others = sameEnds.computeIfAbsent(net.ends(chain), ends -> new ArrayList<>(1));
             for (int other : others) {
                 if (areDrawnAlike(drawn, pieces.get(other))) {
-                    pieces.set(chain, net.edgesOf(chain));
-                    pieces.set(other, net.edgesOf(other));
+                    pieces.set(chain, curves.edgesOf(chain));
+                    pieces.set(other, curves.edgesOf(other));
                 }
             }
             others.add(chain);
@@ -98,7 +103,7 @@ public final class CurvedOutlines {
         while (!startsChain(vertices[first], vertices[first + 1])) {
             first++;
         }
-        outline.moveTo(mm(net.x(vertices[first])), mm(net.y(vertices[first])));
+        outline.moveTo(mm(anchors.x(vertices[first])), mm(anchors.y(vertices[first])));
         for (int done = 0; done < size; ) {
             int at = (first + done) % size;
             int chain = net.chainOf(net.edge(vertices[at], vertices[at + 1]));
@@ -144,8 +149,8 @@ public final class CurvedOutlines {
         }
     }
 
-    /** The nearest whole unit. */
+    /** The nearest whole unit, never -0. */
     private static double mm(double steps) {
-        return Math.rint(steps * UNITS) / UNITS_PER_MM;
+        return Math.rint(steps * UNITS) / UNITS_PER_MM + 0.0;
     }
 }

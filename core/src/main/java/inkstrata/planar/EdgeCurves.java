@@ -47,7 +47,8 @@ final class EdgeCurves {
         for (int v = 0; v < vertex.length; v++) {
             vertex[v] = net.vertex(map.x()[v], map.y()[v]);
         }
-        // Edges of the map that are none of the net, by those vertices of the net at which they end.
+        // Edges of the map by those vertices of the net at which they end: one that some region has whole may be cut
+        // for others.
         int[] latestAt = new int[net.vertexCount()];
         Arrays.fill(latestAt, -1);
         int[] before = new int[2 * map.from().length];
@@ -57,7 +58,6 @@ final class EdgeCurves {
             int same = from < 0 || to < 0 ? -1 : net.edge(from, to);
             if (same >= 0) {
                 mapEdge[same] = e;
-                continue;
             }
             if (from >= 0) {
                 before[2 * e] = latestAt[from];

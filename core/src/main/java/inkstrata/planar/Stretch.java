@@ -9,11 +9,14 @@ import java.util.List;
  * @param y of each
  */
 record Stretch(double[] x, double[] y) {
-    /** What a drawn curve may leave the straight edges of the map, in grid steps: 5 µm. */
-    static final double TOLERANCE = 20;
+    /**
+     * What a drawn curve may leave the straight edges of the map where it is looked at, in grid steps: 5 µm, less a little for
+     * where it is not.
+     */
+    static final double TOLERANCE = 19.6;
 
     /** Points at which a curve is held against each edge, besides its ends. */
-    private static final int LOOKS = 4;
+    private static final int LOOKS = 8;
 
     int last() {
         return x.length - 1;
