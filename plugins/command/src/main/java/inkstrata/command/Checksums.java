@@ -1,6 +1,7 @@
 package inkstrata.command;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +22,7 @@ final class Checksums {
     static final String FILE = "SHA256SUMS";
 
     private static final String OURS =
-            "# Written by Inkstrata, which replaces this folder as long as all of it is unchanged.";
+            "# Written by Inkstrata, which replaces this folder when asked as long as all of it is unchanged.";
     private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  (.+)");
 
     private Checksums() {}
@@ -53,9 +54,13 @@ final class Checksums {
     }
 
     static String of(Path file) throws IOException {
-        try {
+        try (InputStream in = Files.newInputStream(file)) {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
+            byte[] piece = new byte[1 << 16];
+            for (int length = in.read(piece); length >= 0; length = in.read(piece)) {
+                digest.update(piece, 0, length);
+            }
+            return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException everyJdkHasIt) {
             throw new IllegalStateException(everyJdkHasIt);
         }

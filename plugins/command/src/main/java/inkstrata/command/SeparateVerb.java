@@ -22,11 +22,11 @@ import picocli.CommandLine.Spec;
 /** Runs the whole line and writes a folder. */
 @Command(
         name = "separate",
-        header = "Makes the films: one true-size SVG for each pull, and plan.json.",
+        header = "Makes the films: one for each pull at true size, with an overview and the plan.",
         description = {
             "",
-            "The folder appears when all of it is written, or not at all. One that was written here before, and has not"
-                    + " been changed since, is replaced; anything else is left alone.",
+            "The folder appears when all of it is written, or not at all. With --replace it takes the place of one that was"
+                    + " written here before and has not been changed since; anything else is left alone.",
             "Print the films at 100 %%, never \"fit to page\": the bar on each of them is 100 mm long.",
             ""
         },
@@ -48,6 +48,9 @@ final class SeparateVerb implements Callable<Integer> {
             description = "The folder that is to hold the films.")
     private Path folder;
 
+    @Option(names = "--replace", description = "Lets the folder take the place of an older set there.")
+    private boolean replaces;
+
     @Mixin
     private FailOn failOn;
 
@@ -57,7 +60,7 @@ final class SeparateVerb implements Callable<Integer> {
         Desk desk = new Desk(spec.commandLine().getErr(), inkstrata);
         try (Progress progress = desk.progress();
                 FoundPlugins found = FoundPlugins.in(inkstrata.plugins());
-                WholeFolder films = WholeFolder.begin(folder)) {
+                WholeFolder films = WholeFolder.begin(folder, replaces)) {
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));

@@ -41,15 +41,20 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
     /**
      * Begins a folder.
      *
-     * @throws CommandFault if something is in the way that was not written here, or was changed since
+     * @param replaces whether one that was written here before may be replaced
+     * @throws CommandFault if something is in the way: an older set that may not be replaced, something that was not written
+     *     here, or was changed since
      */
-    static WholeFolder begin(Path folder) throws IOException {
+    static WholeFolder begin(Path folder, boolean replaces) throws IOException {
         Path target = folder.toAbsolutePath().normalize();
         Path name = target.getFileName();
         if (name == null) {
             throw new CommandFault(folder + ": films need a folder of their own. Name another.");
         }
         Replaceable.check(folder, target);
+        if (!replaces && Files.exists(target) && !Trees.files(target).isEmpty()) {
+            throw new CommandFault(folder + ": the folder holds an older set. Add --replace, or name another folder.");
+        }
         Path parent = target.getParent();
         Files.createDirectories(parent);
         if (!Files.isWritable(parent)) {

@@ -38,8 +38,16 @@ class ExitCodesTest {
         AtTheCounter error = say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars);
         assertThat(error.code()).as("a warning is not an error").isEqualTo(ExitCode.DONE);
         assertThat(error.out()).contains("warning at 1.0, 2.0 mm (gap): 0.1 mm, limit 0.2 mm. Draw it wider.");
-        AtTheCounter warning =
-                say("separate", boats, "-o", folder.resolve("films"), "--plugins", jars, "--fail-on", "warning");
+        AtTheCounter warning = say(
+                "separate",
+                boats,
+                "-o",
+                folder.resolve("films"),
+                "--plugins",
+                jars,
+                "--fail-on",
+                "warning",
+                "--replace");
         assertThat(warning.code()).isEqualTo(ExitCode.FINDINGS);
         assertThat(folder.resolve("films/plan.json"))
                 .as("films are written all the same")

@@ -203,7 +203,7 @@ class VerbsTest {
         assertThat(lines.get(0)).startsWith("note at ").contains("(register limit): holds to ");
         List<String> written = lines.subList(1, lines.size());
         assertThat(written)
-                .hasSize(4)
+                .hasSize(7)
                 .last()
                 .isEqualTo(films.resolve("plan.json").toString());
         assertThat(written).allSatisfy(file -> assertThat(Path.of(file)).isRegularFile());
@@ -214,7 +214,7 @@ class VerbsTest {
         Map<String, Object> result = json(
                 say("separate", boats, "-o", folder.resolve("films"), "--json").isDone());
         assertThat(result.keySet()).containsExactly("folder", "files", "findings");
-        assertThat((List<?>) result.get("files")).hasSize(4);
+        assertThat((List<?>) result.get("files")).hasSize(7);
     }
 
     @Test

@@ -21,7 +21,7 @@ class WholeFolderTest {
     @Test
     void isNotThereBeforeAllOfItIs() throws IOException {
         Path films = folder.resolve("prints/films");
-        try (WholeFolder whole = WholeFolder.begin(films)) {
+        try (WholeFolder whole = WholeFolder.begin(films, true)) {
             put(whole, "01-sand.svg", "sand");
             put(whole, "proofs/all.svg", "all");
             assertThat(films).doesNotExist();
@@ -35,7 +35,7 @@ class WholeFolderTest {
 
     @Test
     void isNeverThereWhereWritingBrokeOff() throws IOException {
-        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"))) {
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"), true)) {
             put(whole, "01-sand.svg", "sand");
         }
         assertThat(folder).isEmptyDirectory();
@@ -46,7 +46,7 @@ class WholeFolderTest {
     void listsChecksums() throws IOException {
         write("films", "abc");
         assertThat(folder.resolve("films/SHA256SUMS")).hasContent("""
-                        # Written by Inkstrata, which replaces this folder as long as all of it is unchanged.
+                        # Written by Inkstrata, which replaces this folder when asked as long as all of it is unchanged.
                         ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad  01-sand.svg
                         """);
     }
@@ -66,7 +66,7 @@ class WholeFolderTest {
     @Test
     void leavesAFolderAloneIntoWhichSomethingCameMeanwhile() throws IOException {
         write("films", "sand");
-        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"))) {
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"), true)) {
             put(whole, "01-rust.svg", "rust");
             Files.writeString(folder.resolve("films/mine.txt"), "mine");
             assertThatThrownBy(whole::publish)
@@ -79,11 +79,20 @@ class WholeFolderTest {
     @Test
     void replacesWhatWasWrittenHere() throws IOException {
         write("films", "sand");
-        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"))) {
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"), true)) {
             put(whole, "01-rust.svg", "rust");
             whole.publish();
         }
         assertThat(Trees.files(folder)).containsExactly("films/01-rust.svg", "films/SHA256SUMS");
+    }
+
+    @Test
+    void replacesNothingUnasked() throws IOException {
+        write("films", "sand");
+        assertThatThrownBy(() -> WholeFolder.begin(folder.resolve("films"), false))
+                .isInstanceOf(CommandFault.class)
+                .hasMessageEndingWith("films: the folder holds an older set. Add --replace, or name another folder.");
+        assertThat(folder.resolve("films/01-sand.svg")).hasContent("sand");
     }
 
     @Test
@@ -116,7 +125,8 @@ class WholeFolderTest {
         Files.createSymbolicLink(folder.resolve("films/link"), folder.resolve("elsewhere"));
         refuses("holds link");
         Files.createSymbolicLink(folder.resolve("other"), folder.resolve("elsewhere"));
-        assertThatThrownBy(() -> WholeFolder.begin(folder.resolve("other"))).hasMessageContaining("not a folder");
+        assertThatThrownBy(() -> WholeFolder.begin(folder.resolve("other"), true))
+                .hasMessageContaining("not a folder");
         assertThat(folder.resolve("elsewhere/mine.txt")).exists();
     }
 
@@ -125,7 +135,7 @@ class WholeFolderTest {
             strings = {"../out.svg", "/out.svg", "a//b", "a/", ".hidden", "a/.hidden", "", "SHA256SUMS", "a\\b", "ü.svg"
             })
     void namesStayInside(String name) throws IOException {
-        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"))) {
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"), true)) {
             assertThatThrownBy(() -> whole.create(name))
                     .isInstanceOf(IOException.class)
                     .hasMessageContaining("not a name");
@@ -134,7 +144,7 @@ class WholeFolderTest {
 
     @Test
     void aNameIsTakenOnce() throws IOException {
-        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"))) {
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"), true)) {
             put(whole, "a.svg", "one");
             assertThatThrownBy(() -> whole.create("a.svg")).hasMessageContaining("two plug-ins want to write it");
         }
@@ -142,14 +152,14 @@ class WholeFolderTest {
 
     private void refuses(String why) throws IOException {
         List<String> before = Trees.files(folder);
-        assertThatThrownBy(() -> WholeFolder.begin(folder.resolve("films")))
+        assertThatThrownBy(() -> WholeFolder.begin(folder.resolve("films"), true))
                 .isInstanceOf(CommandFault.class)
                 .hasMessageContaining(why);
         assertThat(Trees.files(folder)).isEqualTo(before);
     }
 
     private void write(String name, String text) throws IOException {
-        try (WholeFolder whole = WholeFolder.begin(folder.resolve(name))) {
+        try (WholeFolder whole = WholeFolder.begin(folder.resolve(name), true)) {
             put(whole, "01-sand.svg", text);
             whole.publish();
         }

@@ -43,8 +43,16 @@ final class Ledger {
         return new Hashed(folder.create(name), entry);
     }
 
-    /** Writes the list; all files must be closed by now. */
+    /** Writes the list.
+     *
+     * @throws IllegalStateException if a file is still open
+     */
     void write(String title) throws IOException {
+        for (Map<String, Object> entry : files) {
+            if (!entry.containsKey("sha256")) {
+                throw new IllegalStateException(entry.get("file") + " was not closed");
+            }
+        }
         Map<String, Object> list = new LinkedHashMap<>();
         list.put("format", FORMAT);
         list.put("title", title);

@@ -7,7 +7,6 @@ import inkstrata.artwork.Outline;
 import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
-import inkstrata.plan.Mesh;
 import inkstrata.positive.page.ColourSheet;
 import inkstrata.positive.page.ColourSheet.Painted;
 import inkstrata.positive.page.Page.Item;
@@ -83,12 +82,10 @@ final class Overview {
         painted.add(new Painted("", new Area(edge.build(), FillRule.EVENODD), LINE));
         double beside = x + SWATCH_MM + 2;
         words(number + "  " + film.ink().name(), beside, below + 3.2, width - SWATCH_MM - 2);
-        String how = film.ink().swatch().hex()
-                + film.ink()
+        String how = film.ink()
                         .mesh()
-                        .map(Mesh::toString)
-                        .map(mesh -> " \u00b7 mesh " + mesh)
-                        .orElse("")
+                        .map(mesh -> "mesh " + mesh)
+                        .orElse(film.ink().swatch().hex())
                 + (film.side().mirrored() ? " \u00b7 back" : "");
         words(how, beside, below + 7.4, width - SWATCH_MM - 2);
     }
@@ -114,7 +111,13 @@ final class Overview {
      */
     private record Small(double scale, double dx, double dy) {
         /** Contours smaller than this both ways are dust. */
-        private static final double DUST_MM = 0.1;
+        private static final double DUST_MM = 0.15;
+
+        /** Curves that reach less far are lines. */
+        private static final double SHORT_MM = 0.4;
+
+        /** Points nearer to the one before are left out. */
+        private static final double NEAR_MM = 0.06;
 
         private static final double ROUND_MM = 0.01;
 
@@ -135,34 +138,39 @@ final class Overview {
 
                 @Override
                 public void lineTo(double x, double y) {
-                    if (at(x, y)) {
+                    if (isFar(x, y, NEAR_MM)) {
+                        at(x, y);
                         to.lineTo(lastX, lastY);
                     }
                 }
 
                 @Override
                 public void quadTo(double x1, double y1, double x, double y) {
-                    if (at(x, y)) {
+                    if (isFar(x1, y1, SHORT_MM) || isFar(x, y, SHORT_MM)) {
+                        at(x, y);
                         to.quadTo(x(x1), y(y1), lastX, lastY);
+                    } else {
+                        lineTo(x, y);
                     }
                 }
 
                 @Override
                 public void cubicTo(double x1, double y1, double x2, double y2, double x, double y) {
-                    double fromX = lastX;
-                    double fromY = lastY;
-                    at(x, y);
-                    // A curve may come back to where it starts.
-                    if (x(x1) != fromX || y(y1) != fromY || lastX != fromX || lastY != fromY) {
+                    if (isFar(x1, y1, SHORT_MM) || isFar(x2, y2, SHORT_MM) || isFar(x, y, SHORT_MM)) {
+                        at(x, y);
                         to.cubicTo(x(x1), y(y1), x(x2), y(y2), lastX, lastY);
+                    } else {
+                        lineTo(x, y);
                     }
                 }
 
-                private boolean at(double x, double y) {
-                    boolean moves = x(x) != lastX || y(y) != lastY;
+                private boolean isFar(double x, double y, double reach) {
+                    return Math.hypot(x(x) - lastX, y(y) - lastY) >= reach;
+                }
+
+                private void at(double x, double y) {
                     lastX = x(x);
                     lastY = y(y);
-                    return moves;
                 }
             });
         }

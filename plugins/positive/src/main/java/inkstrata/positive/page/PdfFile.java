@@ -35,7 +35,7 @@ public final class PdfFile {
 
     private PdfFile() {}
 
-    /** One page for each, black (DeviceGray 0) alone; the trim box is what {@link Page#trim()} says. */
+    /** Writes one page for each, and closes the stream: black (DeviceGray 0) alone; the trim box is what {@link Page#trim()} says. */
     public static void write(String title, List<Page> pages, OutputStream out) throws IOException {
         try (PDDocument document = begin(title)) {
             for (Page page : pages) {
@@ -51,7 +51,7 @@ public final class PdfFile {
     }
 
     /**
-     * All plates on one page, each in a Separation colour space of its own (ISO 32000-1, 8.6.6.4) with its swatch in sRGB
+     * Writes all plates on one page, and closes the stream: each in a Separation colour space of its own (ISO 32000-1, 8.6.6.4) with its swatch in sRGB
      * numbers as the alternate colour. All overprint (11.7.4): what a film leaves out is left out of its areas already, so a
      * plate never takes away from another.
      *
@@ -146,6 +146,8 @@ public final class PdfFile {
     }
 
     private static void save(PDDocument document, OutputStream out) throws IOException {
-        document.save(out, CompressParameters.NO_COMPRESSION);
+        try (out) {
+            document.save(out, CompressParameters.NO_COMPRESSION);
+        }
     }
 }

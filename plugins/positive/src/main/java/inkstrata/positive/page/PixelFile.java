@@ -32,9 +32,6 @@ public final class PixelFile {
         }
     }
 
-    /** Rows that are packed together: enough to cost little apiece, little enough to keep in memory. */
-    private static final int STRIP = 64;
-
     private PixelFile() {}
 
     /**
@@ -51,10 +48,6 @@ public final class PixelFile {
             ImageWriteParam param = writer.getDefaultWriteParam();
             param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
             param.setCompressionType(format.compression);
-            if (format == Format.TIFF) {
-                param.setTilingMode(ImageWriteParam.MODE_EXPLICIT);
-                param.setTiling(image.getWidth(), STRIP, 0, 0);
-            }
             IIOMetadata metadata =
                     writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), param);
             resolution(metadata, perInch, format);

@@ -14,6 +14,9 @@ import java.util.Vector;
 
 /** Rows of pixels for ImageIO, made while they are asked for: full rows, best from the top down. */
 final class PixelImage implements RenderedImage {
+    /** Rows that go into one strip of a file: enough for the compression to look back, few enough to keep in memory. */
+    private static final int STRIP = 256;
+
     private final PixelRows rows;
     private final ColorModel colours = new BufferedImage(1, 1, BufferedImage.TYPE_BYTE_BINARY).getColorModel();
 
@@ -56,10 +59,10 @@ final class PixelImage implements RenderedImage {
         return colours;
     }
 
-    /** Of one row: one of the whole image may have more pixels than an array. */
+    /** Of one strip: one of the whole image may have more pixels than an array. */
     @Override
     public SampleModel getSampleModel() {
-        return new MultiPixelPackedSampleModel(java.awt.image.DataBuffer.TYPE_BYTE, rows.width(), 1, 1);
+        return new MultiPixelPackedSampleModel(java.awt.image.DataBuffer.TYPE_BYTE, rows.width(), STRIP, 1);
     }
 
     @Override
@@ -94,7 +97,7 @@ final class PixelImage implements RenderedImage {
 
     @Override
     public int getNumYTiles() {
-        return rows.height();
+        return (rows.height() + STRIP - 1) / STRIP;
     }
 
     @Override
@@ -114,7 +117,7 @@ final class PixelImage implements RenderedImage {
 
     @Override
     public int getTileHeight() {
-        return 1;
+        return STRIP;
     }
 
     @Override
@@ -129,7 +132,8 @@ final class PixelImage implements RenderedImage {
 
     @Override
     public Raster getTile(int tileX, int tileY) {
-        return getData(new Rectangle(0, tileY, rows.width(), 1));
+        int top = tileY * STRIP;
+        return getData(new Rectangle(0, top, rows.width(), Math.min(STRIP, rows.height() - top)));
     }
 
     @Override
