@@ -30,7 +30,7 @@ class LauncherPackaged {
         Path drawing = AtTheCounter.write(folder.resolve("two boats.svg"), AtTheCounter.drawing());
         AtTheCounter answer = run(LAUNCHER, "separate", drawing, "-o", folder.resolve("my films"));
         assertThat(answer.code()).as(answer.err()).isZero();
-        assertThat(answer.out().lines()).hasSize(5).last().asString().endsWith("plan.json");
+        assertThat(answer.out().lines()).hasSize(8).last().asString().endsWith("plan.json");
         assertThat(answer.err()).isEmpty();
     }
 

@@ -1,0 +1,137 @@
+package inkstrata.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.ArtworkException;
+import inkstrata.artwork.svg.Flags;
+import inkstrata.artwork.svg.ReadOptions;
+import inkstrata.artwork.svg.SvgReader;
+import inkstrata.film.FilmReader;
+import inkstrata.job.Job;
+import inkstrata.job.JobReader;
+import inkstrata.planar.Region;
+import inkstrata.plugin.Plugins;
+import inkstrata.separation.Separation;
+import inkstrata.shop.Separator;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Films of flags, 200 mm wide and with traps, read back from their files: what was printed, but for slivers along outlines, where
+ * a curve is cut into chords at other places than in the map.
+ */
+class ReadBackTest {
+    /** Half of what a sliver may be wide: the curves' distance from the map, and the chords' from the curves. */
+    private static final double SLIVER_MM = 0.0055;
+
+    /** Of the picture's area; a long curve's chords lose as much. */
+    private static final double AREA = 1e-5;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void filmsReadBackAreWhatWasPrinted(TestReporter reporter) throws IOException {
+        Tally tally = new Tally();
+        tally.flags(20);
+        reporter.publishEntry(tally.toString());
+        assertThat(tally.faults).isEmpty();
+        assertThat(tally.sameFaces).isGreaterThan(tally.films * 9 / 10);
+    }
+
+    @Test
+    @Tag("long")
+    void allFilmsReadBackAreWhatWasPrinted(TestReporter reporter) throws IOException {
+        Tally tally = new Tally();
+        tally.flags(Integer.MAX_VALUE);
+        reporter.publishEntry(tally.toString());
+        assertThat(tally.faults).isEmpty();
+        assertThat(tally.sameFaces).isGreaterThan(tally.films * 9 / 10);
+    }
+
+    private final class Tally {
+        private final List<String> faults = new ArrayList<>();
+        private final Plugins plugins = Press.plugins();
+        private final Job job = JobReader.read("", "merge: 0");
+        private int flags;
+        private int films;
+        private int sameFaces;
+        private int within1e6;
+        private double worst;
+
+        void flags(int most) throws IOException {
+            for (String name : Flags.names()) {
+                if (flags < most) {
+                    flag(name);
+                }
+            }
+        }
+
+        private void flag(String name) throws IOException {
+            Artwork artwork;
+            try (InputStream in = Flags.open(name)) {
+                artwork = SvgReader.read(
+                        name, in, new ReadOptions(OptionalDouble.of(200), OptionalDouble.empty(), false));
+            } catch (ArtworkException refused) {
+                assertThat(refused).hasMessageContaining("fill is a gradient");
+                return;
+            }
+            flags++;
+            Separation separation = new Separator(plugins).separate(artwork, job);
+            Map<String, byte[]> files = Press.files(separation, job, plugins);
+            List<byte[]> svgs = files.entrySet().stream()
+                    .filter(file -> file.getKey().matches("\\d.*\\.svg"))
+                    .map(Map.Entry::getValue)
+                    .toList();
+            for (int pull = 0; pull < svgs.size(); pull++) {
+                film(name + " " + (pull + 1), separation, pull, svgs.get(pull));
+            }
+        }
+
+        private void film(String name, Separation separation, int pull, byte[] svg) throws IOException {
+            Path path = folder.resolve("film.svg");
+            Files.write(path, svg);
+            FilmReader reader = new FilmReader(
+                    separation.table().sheet(), separation.artwork().frame());
+            Region printed = separation.printed().get(pull);
+            Region read =
+                    reader.read(path, separation.plan().pulls().get(pull).ink()).picture();
+            double picture = separation.artwork().frame().width()
+                    * separation.artwork().frame().height();
+            double off = Math.abs(read.areaMm2() - printed.areaMm2());
+            films++;
+            sameFaces += read.polygons().size() == printed.polygons().size() ? 1 : 0;
+            within1e6 += off <= 1e-6 * printed.areaMm2() ? 1 : 0;
+            worst = Math.max(worst, off / picture);
+            boolean isSliver = printed.minus(read).shrunk(SLIVER_MM).isEmpty()
+                    && read.minus(printed).shrunk(SLIVER_MM).isEmpty();
+            if (!isSliver || !(off <= AREA * picture)) {
+                faults.add(name + ": " + off + " mm2 off, slivers alone: " + isSliver);
+            }
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    Locale.ROOT,
+                    "%d flags, %d films: %d with as many faces, %d with the area to 1e-6, at worst %.2e of the picture off",
+                    flags,
+                    films,
+                    sameFaces,
+                    within1e6,
+                    worst);
+        }
+    }
+}
