@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 /**
  * A folder that appears whole or not at all.
  *
- * <p>Files are written into a hidden folder beside it, which takes its name at the end. With them goes a list of
+ * <p>Files are written into a hidden folder beside it, which takes its name at the end; a run that was broken off leaves the old set,
+ * the new one or none there, and the next one tidies up ({@link Leftovers}). With them goes a list of
  * {@link Checksums}: by it a later run knows a folder it may replace.
  */
 final class WholeFolder implements OutputFolder, AutoCloseable {
@@ -51,18 +52,18 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
         if (name == null) {
             throw new CommandFault(folder + ": films need a folder of their own. Name another.");
         }
-        Replaceable.check(folder, target);
-        if (!replaces && Files.exists(target) && !Trees.files(target).isEmpty()) {
-            throw new CommandFault(folder + ": the folder holds an older set. Add --replace, or name another folder.");
-        }
         Path parent = target.getParent();
         Files.createDirectories(parent);
         if (!Files.isWritable(parent)) {
             throw new CommandFault(
                     parent + ": nothing can be written here. Name another folder, or change its rights.");
         }
-        Path unfinished = parent.resolve(
-                "." + name + ".unfinished-" + ProcessHandle.current().pid());
+        Leftovers.tidy(target);
+        Replaceable.check(folder, target);
+        if (!replaces && Files.exists(target) && !Trees.files(target).isEmpty()) {
+            throw new CommandFault(folder + ": the folder holds an older set. Add --replace, or name another folder.");
+        }
+        Path unfinished = Leftovers.unfinished(target, ProcessHandle.current().pid());
         Trees.delete(unfinished);
         Files.createDirectory(unfinished);
         return new WholeFolder(folder, target, unfinished);
@@ -94,7 +95,7 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
     void publish() throws IOException {
         Checksums.write(unfinished, names());
         if (Files.exists(target)) {
-            Path old = unfinished.resolveSibling(unfinished.getFileName() + "-old");
+            Path old = Leftovers.old(unfinished);
             Trees.delete(old);
             Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
             try {
