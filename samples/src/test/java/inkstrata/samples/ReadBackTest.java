@@ -10,12 +10,17 @@ import inkstrata.artwork.svg.SvgReader;
 import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
 import inkstrata.job.JobReader;
+import inkstrata.measure.Grid;
+import inkstrata.measure.Tolerance;
 import inkstrata.planar.Region;
+import inkstrata.planar.Ring;
 import inkstrata.plugin.Plugins;
+import inkstrata.positive.page.MmText;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -36,8 +41,8 @@ class ReadBackTest {
     /** Half of what a sliver may be wide: the curves' distance from the map, and the chords' from the curves. */
     private static final double SLIVER_MM = 0.0055;
 
-    /** Of the picture's area; a long curve's chords lose as much. */
-    private static final double AREA = 1e-5;
+    /** What chords lose for each millimetre of a curve is less: two thirds of how far they may leave it, as parabolas do. */
+    private static final double LOST_MM = 2.0 / 3 * Tolerance.FLATNESS_MM;
 
     @TempDir
     private Path folder;
@@ -70,6 +75,8 @@ class ReadBackTest {
         private int sameFaces;
         private int within1e6;
         private double worst;
+        private long curveBytes;
+        private long polygonBytes;
 
         void flags(int most) throws IOException {
             for (String name : Flags.names()) {
@@ -111,27 +118,48 @@ class ReadBackTest {
             double picture = separation.artwork().frame().width()
                     * separation.artwork().frame().height();
             double off = Math.abs(read.areaMm2() - printed.areaMm2());
+            String text = new String(svg, StandardCharsets.UTF_8);
+            curveBytes += text.indexOf("</g>", text.indexOf("<g id=\"picture\"")) - text.indexOf("<g id=\"picture\"");
+            polygonBytes += polygonBytes(printed);
             films++;
             sameFaces += read.polygons().size() == printed.polygons().size() ? 1 : 0;
             within1e6 += off <= 1e-6 * printed.areaMm2() ? 1 : 0;
             worst = Math.max(worst, off / picture);
             boolean isSliver = printed.minus(read).shrunk(SLIVER_MM).isEmpty()
                     && read.minus(printed).shrunk(SLIVER_MM).isEmpty();
-            if (!isSliver || !(off <= AREA * picture)) {
+            if (!isSliver || !(off <= LOST_MM * printed.perimeterMm())) {
                 faults.add(name + ": " + off + " mm2 off, slivers alone: " + isSliver);
             }
+        }
+
+        /** What its vertices alone would take as text. */
+        private static long polygonBytes(Region region) {
+            long bytes = 0;
+            for (Region.Polygon polygon : region.polygons()) {
+                List<Ring> rings = new ArrayList<>(polygon.holes());
+                rings.add(polygon.shell());
+                for (Ring ring : rings) {
+                    for (int i = 0; i < ring.size(); i++) {
+                        bytes += MmText.of(Grid.millimetres(ring.x(i))).length() + 1;
+                        bytes += MmText.of(Grid.millimetres(ring.y(i))).length() + 1;
+                    }
+                }
+            }
+            return bytes;
         }
 
         @Override
         public String toString() {
             return String.format(
                     Locale.ROOT,
-                    "%d flags, %d films: %d with as many faces, %d with the area to 1e-6, at worst %.2e of the picture off",
+                    "%d flags, %d films: %d with as many faces, %d with the area to 1e-6, at worst %.2e of the picture off;"
+                            + " pictures take %.2f of what polygons would",
                     flags,
                     films,
                     sameFaces,
                     within1e6,
-                    worst);
+                    worst,
+                    (double) curveBytes / polygonBytes);
         }
     }
 }
