@@ -44,10 +44,16 @@ final class Comparison {
                 findings.add(missing(pull, frame));
                 continue;
             }
-            WholeFilm whole = WholeFilm.of(films.get(pull).get(), pull, planned.printed(), drawn, frame, inks);
+            Film film = films.get(pull).get();
+            if (isAsPlanned(film.picture(), pull)) {
+                continue;
+            }
+            WholeFilm whole = WholeFilm.of(film, pull, planned.printed(), drawn, frame, inks);
             whole.finding().ifPresent(findings::add);
             if (!whole.picture().isEmpty()) {
-                printed.set(whole.pull(), whole.picture());
+                printed.set(
+                        whole.pull(),
+                        AsPlanned.of(whole.picture(), planned.printed().get(whole.pull()), frame));
             }
         }
         List<Film> there = films.stream().flatMap(Optional::stream).toList();
@@ -59,6 +65,11 @@ final class Comparison {
         }
         findings.addAll(Check.limit(planned, printed, registerMm).findings());
         return findings;
+    }
+
+    private boolean isAsPlanned(Region picture, int pull) {
+        Region own = planned.printed().get(pull);
+        return AsPlanned.of(picture, own, planned.artwork().frame()).equals(own);
     }
 
     private Finding missing(int pull, Frame frame) {
