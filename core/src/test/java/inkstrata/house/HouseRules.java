@@ -70,7 +70,10 @@ public final class HouseRules {
     public static List<ArchRule> oneDoorForEachLibrary() {
         return List.of(
                 onlyIn("inkstrata.planar..", "org.locationtech.."),
-                onlyIn("inkstrata.artwork.svg..", "org.apache.."),
+                onlyIn("inkstrata.artwork.svg..", "org.apache.batik.."),
+                onlyIn("inkstrata.artwork.svg..", "org.apache.xmlgraphics.."),
+                onlyIn("inkstrata.positive.page..", "org.apache.pdfbox.."),
+                onlyIn("inkstrata.positive.page..", "javax.imageio.."),
                 onlyIn("inkstrata.artwork.svg..", "org.w3c.."),
                 onlyIn("inkstrata.job..", "org.snakeyaml.."),
                 onlyIn(COMMAND, "picocli.."));

@@ -83,7 +83,7 @@ class CurvedOutlinesTest {
 
     @Test
     void lawsHoldForFlags(TestReporter reporter) throws IOException {
-        Tally tally = flags(60);
+        Tally tally = flags(40);
         tally.tell(reporter);
         assertThat(tally.faults).isEmpty();
     }

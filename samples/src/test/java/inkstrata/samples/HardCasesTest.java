@@ -79,7 +79,15 @@ class HardCasesTest {
     void aListedInkThatPrintsNowhereHasNoFilmAndMayStandInTheOrder() throws IOException {
         String more = INKS + "  - {name: gold, prints: \"#ffcc00\"}\norder: [gold, sand, ..., night]\n";
         Map<String, byte[]> files = files(THREE, more);
-        assertThat(files).containsOnlyKeys("01-sand.svg", "02-rust.svg", "03-night.svg", "plan.json");
+        assertThat(files)
+                .containsOnlyKeys(
+                        "01-sand.svg",
+                        "02-rust.svg",
+                        "03-night.svg",
+                        "films.json",
+                        "overview.png",
+                        "overview.svg",
+                        "plan.json");
         assertThat(new String(files.get("plan.json"), UTF_8)).contains("Ink 'gold' (#ffcc00) prints nowhere");
     }
 
@@ -107,7 +115,7 @@ class HardCasesTest {
     void aDrawingThatPrintsNothingHasNoFilmsAndSaysSo() throws IOException {
         for (String drawing : List.of("", "<rect width='40' height='40' fill='#ffffff'/>")) {
             Map<String, byte[]> files = files(drawing, "");
-            assertThat(files).containsOnlyKeys("plan.json");
+            assertThat(files).containsOnlyKeys("films.json", "plan.json");
             assertThat(new String(files.get("plan.json"), UTF_8))
                     .contains("Nothing prints: every colour that shows is the sheet's, #ffffff.");
         }
@@ -155,7 +163,15 @@ class HardCasesTest {
     void theBackOfASheetIsPrintedMirroredKeyFirst() throws IOException {
         Map<String, byte[]> files =
                 files(THREE, "sheet: {size: 100 x 90 mm, print: back}\n" + INKS + "use: {trap: {width: 0 mm}}");
-        assertThat(files).containsOnlyKeys("01-night.svg", "02-rust.svg", "03-sand.svg", "plan.json");
+        assertThat(files)
+                .containsOnlyKeys(
+                        "01-night.svg",
+                        "02-rust.svg",
+                        "03-sand.svg",
+                        "films.json",
+                        "overview.png",
+                        "overview.svg",
+                        "plan.json");
         String rust = new String(files.get("02-rust.svg"), UTF_8);
         // Seen from the front it lies from 50 to 70 mm across; the hidden corner of the dark square leaves a vertex at
         // 40.

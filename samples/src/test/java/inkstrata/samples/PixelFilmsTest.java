@@ -38,7 +38,7 @@ import org.junit.jupiter.api.Test;
  * its outline.
  */
 class PixelFilmsTest {
-    private static final int FLAGS = 30;
+    private static final int FLAGS = 15;
     private static final int PER_INCH = 600;
     private static final double PIXEL_MM = 25.4 / PER_INCH;
     private static final Rgb GROUND = Rgb.of(0x0b1c2d);

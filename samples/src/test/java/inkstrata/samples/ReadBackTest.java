@@ -50,7 +50,7 @@ class ReadBackTest {
     @Test
     void filmsReadBackAreWhatWasPrinted(TestReporter reporter) throws IOException {
         Tally tally = new Tally();
-        tally.flags(20);
+        tally.flags(12);
         reporter.publishEntry(tally.toString());
         assertThat(tally.faults).isEmpty();
         assertThat(tally.sameFaces).isGreaterThan(tally.films * 9 / 10);

@@ -45,10 +45,12 @@ public final class Positive implements Writer {
         FilmSettings settings = FilmSettings.of(this, job);
         FilmSet set = FilmSet.of(separation, job, settings);
         Ledger ledger = new Ledger(folder);
-        new FilmFiles(set, settings, formats, ledger).write();
-        ColourSheet overview = Overview.of(set);
-        overview.writeSvg(ledger.create("overview.svg", Map.of("what", "overview")));
-        overview.writePng(ledger.create("overview.png", Map.of("what", "overview")));
+        if (!set.films().isEmpty()) {
+            new FilmFiles(set, settings, formats, ledger).write();
+            ColourSheet overview = Overview.of(set);
+            overview.writeSvg(ledger.create("overview.svg", Map.of("what", "overview")));
+            overview.writePng(ledger.create("overview.png", Map.of("what", "overview")));
+        }
         try (java.io.Writer out = new BufferedWriter(
                 new OutputStreamWriter(ledger.create("plan.json", Map.of("what", "plan")), StandardCharsets.UTF_8))) {
             PlanJson.write(separation, set, formats, findings, job, out);

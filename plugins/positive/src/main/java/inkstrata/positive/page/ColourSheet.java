@@ -27,7 +27,7 @@ import javax.imageio.ImageIO;
  * @param painted lowest first
  */
 public record ColourSheet(String title, Frame frame, List<Painted> painted) {
-    private static final double PIXELS_PER_MM = 6;
+    private static final double PIXELS_PER_MM = 4;
 
     public ColourSheet {
         painted = List.copyOf(painted);

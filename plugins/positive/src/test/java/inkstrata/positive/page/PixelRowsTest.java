@@ -105,7 +105,7 @@ class PixelRowsTest {
     void areasThatFillASheetShareOutItsPixels() {
         long seed = 4711;
         Random random = new Random(seed);
-        for (int drawing = 0; drawing < 100; drawing++) {
+        for (int drawing = 0; drawing < 40; drawing++) {
             List<Page> films = sheet(random);
             int[] times = new int[500 * 500];
             for (Page film : films) {
