@@ -1,0 +1,110 @@
+package inkstrata.positive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import inkstrata.job.Job;
+import inkstrata.job.JobException;
+import inkstrata.job.JobReader;
+import inkstrata.plan.Side;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class FilmFilesTest {
+    @Test
+    void eachFormatHasItsFiles() throws IOException {
+        assertThat(films("svg")).containsExactly("01-sand.svg", "02-rot-blue.svg", "03-night.svg");
+        assertThat(films("pdf")).containsExactly("films.pdf");
+        assertThat(films("pdf-inks")).containsExactly("inks.pdf");
+        assertThat(films("[tiff, png], resolution: 600"))
+                .containsExactly(
+                        "01-sand.tif",
+                        "02-rot-blue.tif",
+                        "03-night.tif",
+                        "01-sand.png",
+                        "02-rot-blue.png",
+                        "03-night.png");
+    }
+
+    @Test
+    void tilesHaveAFolderOfTheirOwnWithAMap() throws IOException {
+        List<String> files = films("[svg, pdf], tiles: A3");
+        assertThat(files)
+                .startsWith("01-sand.svg", "02-rot-blue.svg", "03-night.svg", "films.pdf", "tiles/map.svg")
+                .contains("tiles/01-sand-A1.svg", "tiles/03-night-B2.svg", "tiles.pdf")
+                .hasSize(4 + 1 + 3 * 4 + 1);
+    }
+
+    @Test
+    void aTileShowsWhatItsWindowHolds() throws IOException {
+        Map<String, byte[]> files = written("svg, tiles: A3");
+        String tile = new String(files.get("tiles/01-sand-B2.svg"), StandardCharsets.UTF_8);
+        assertThat(tile)
+                .contains("width=\"297mm\" height=\"420mm\" viewBox=\"257 380 297 420\"")
+                .contains(
+                        "<clipPath id=\"picture-window\"><rect x=\"267\" y=\"390\" width=\"233\" height=\"310\"/></clipPath>")
+                .contains("<g id=\"picture\" fill-rule=\"evenodd\" clip-path=\"url(#picture-window)\">")
+                .contains("tile B2 \u00b7 tide-mill, pull 1 of 3: sand")
+                .doesNotContain("id=\"bar\"");
+    }
+
+    @Test
+    void theLedgerHasEveryFileWithItsChecksum() throws IOException, NoSuchAlgorithmException {
+        Map<String, byte[]> files = written("[svg, pdf], tiles: A3");
+        Map<String, Object> ledger = JSON.std.mapFrom(files.get("films.json"));
+        assertThat(ledger).containsEntry("format", 1).containsEntry("title", "tide-mill");
+        List<?> entries = (List<?>) ledger.get("files");
+        assertThat(entries).hasSize(files.size() - 1);
+        for (Object each : entries) {
+            Map<?, ?> entry = (Map<?, ?>) each;
+            byte[] bytes = files.get((String) entry.get("file"));
+            assertThat(entry.get("sha256"))
+                    .isEqualTo(HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
+        }
+        Map<?, ?> first = (Map<?, ?>) entries.get(0);
+        assertThat(first.get("what")).isEqualTo("film");
+        assertThat(first.get("ink")).isEqualTo("sand");
+        assertThat(first.get("side")).isEqualTo("front");
+        assertThat(first.get("widthMm")).isEqualTo(500);
+    }
+
+    @Test
+    void formatsThatNobodyKnowsAreTheJobsFault() {
+        refuses("svg, gif", "formats: 'gif' is none of svg, pdf, pdf-inks, tiff, png.");
+        refuses("tiff, resolution: 300", "resolution: '300' is outside 600 to 2880.");
+        refuses("tiff, resolution: 700.5", "resolution: '700.5' is not whole. Write a whole number.");
+        refuses(
+                "svg, tiles: A9",
+                "tiles: 'A9' is too small: tiles need 60 mm both ways, for their overlaps and margins.");
+        refuses("svg, tiles: large", "tiles: 'large' is not a size.");
+    }
+
+    private static void refuses(String formats, String why) {
+        String list = formats.equals("svg, gif") ? "[svg, gif]" : formats;
+        assertThatThrownBy(() -> written(list))
+                .isInstanceOf(JobException.class)
+                .hasMessageContaining("mill.yaml:1: positive." + why);
+    }
+
+    /** What was written but for the overview, the plan and the ledger, in that order. */
+    private static List<String> films(String formats) throws IOException {
+        return written(formats).keySet().stream()
+                .filter(name -> Stream.of("overview.svg", "overview.png", "plan.json", "films.json")
+                        .noneMatch(name::equals))
+                .toList();
+    }
+
+    private static Map<String, byte[]> written(String formats) throws IOException {
+        Job job = JobReader.read("mill.yaml", "use: {positive: {formats: " + formats + "}}");
+        return PrintExample.written(PrintExample.poster(Side.FRONT), job);
+    }
+}
