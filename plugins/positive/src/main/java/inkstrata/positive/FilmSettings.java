@@ -23,6 +23,8 @@ record FilmSettings(boolean marks, int size, int stroke, boolean bar, boolean we
     /** Smaller rings fill in, larger ones waste film (our own choice). */
     private static final Option.Range SIZE_MM = new Option.Range(5, 30);
 
+    private static final String NO_DATE = "none";
+
     static final List<Option> OPTIONS = List.of(
             Option.flag(
                     "marks",
@@ -32,7 +34,7 @@ record FilmSettings(boolean marks, int size, int stroke, boolean bar, boolean we
             Option.length("stroke", "0.15 mm", STROKE_MM, "line width of the marks; 0.1 to 0.25 mm is usual"),
             Option.flag("bar", true, "a bar of 100 mm that shows whether the film is at true size"),
             Option.flag("wedge", true, "lines from 0.1 to 1 mm that show whether a screen was exposed well"),
-            Option.text("date", "", "for the label, as you write it"));
+            Option.text("date", NO_DATE, "for the label, as you write it"));
 
     /** Reads the job. */
     static FilmSettings of(Positive positive, Job job) {
@@ -43,6 +45,6 @@ record FilmSettings(boolean marks, int size, int stroke, boolean bar, boolean we
                 Grid.steps(options.lengthMm("stroke").orElseThrow()),
                 options.flag("bar"),
                 options.flag("wedge"),
-                options.text("date"));
+                options.text("date").equals(NO_DATE) ? "" : options.text("date"));
     }
 }
