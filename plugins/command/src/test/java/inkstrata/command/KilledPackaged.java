@@ -25,7 +25,7 @@ class KilledPackaged {
 
     @Test
     void killedAtAFewMoments(TestReporter reporter) throws Exception {
-        killed(6, reporter);
+        killed(4, reporter);
     }
 
     @Test
