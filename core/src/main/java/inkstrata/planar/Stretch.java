@@ -13,10 +13,10 @@ record Stretch(double[] x, double[] y) {
      * What a drawn curve may leave the straight edges of the map where it is looked at, in grid steps: 5 µm, less a little for
      * where it is not.
      */
-    static final double TOLERANCE = 19.6;
+    static final double TOLERANCE = 19.9;
 
     /** Points at which a curve is held against each edge, besides its ends. */
-    private static final int LOOKS = 8;
+    private static final int LOOKS = 16;
 
     int last() {
         return x.length - 1;
