@@ -24,6 +24,7 @@ final class Anchors {
     private final double[] x;
     private final double[] y;
     private final boolean[] known;
+    private final boolean[] pinned;
 
     Anchors(Box frame, BorderNet net, EdgeCurves edges, CommandCurves commands) {
         this.frame = frame;
@@ -33,6 +34,7 @@ final class Anchors {
         this.x = new double[net.vertexCount()];
         this.y = new double[net.vertexCount()];
         this.known = new boolean[net.vertexCount()];
+        this.pinned = new boolean[net.vertexCount()];
     }
 
     double x(int vertex) {
@@ -43,6 +45,18 @@ final class Anchors {
     double y(int vertex) {
         find(vertex);
         return y[vertex];
+    }
+
+    /** Leaves it where the map has it. */
+    void pin(int vertex) {
+        pinned[vertex] = true;
+        known[vertex] = true;
+        x[vertex] = net.x(vertex);
+        y[vertex] = net.y(vertex);
+    }
+
+    boolean isPinned(int vertex) {
+        return pinned[vertex];
     }
 
     /** A way on from a vertex: where it really starts, and in which direction. */

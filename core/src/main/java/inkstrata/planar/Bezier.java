@@ -103,24 +103,41 @@ final class Bezier {
             moved[2 * i] += dx0 * (1 - share) + dx1 * share;
             moved[2 * i + 1] += dy0 * (1 - share) + dy1 * share;
         }
+        moved[0] = x0;
+        moved[1] = y0;
+        moved[2 * degree] = x1;
+        moved[2 * degree + 1] = y1;
         return new Bezier(moved);
     }
 
-    /** Whether another has the same control points, in order or in reverse, on a grid of that many units to one. */
-    boolean isDrawnAs(Bezier other, int units) {
-        if (c.length != other.c.length) {
-            return false;
-        }
-        boolean same = true;
-        boolean reversed = true;
-        for (int i = 0; i < c.length; i += 2) {
-            for (int axis = 0; axis < 2; axis++) {
-                long here = Math.round(c[i + axis] * units);
-                same &= here == Math.round(other.c[i + axis] * units);
-                reversed &= here == Math.round(other.c[c.length - 2 - i + axis] * units);
+    /** Whether all control points are one on a grid of that many units to one. */
+    boolean isNothing(int units) {
+        for (int i = 2; i < c.length; i++) {
+            if (Math.rint(c[i] * units) != Math.rint(c[i - 2] * units)) {
+                return false;
             }
         }
-        return same || reversed;
+        return true;
+    }
+
+    /** Equal for the same control points, in order or in reverse, on a grid of that many units to one; hardly for others. */
+    long fingerprint(int units) {
+        long forwards = 0;
+        long backwards = 0;
+        for (int i = 0; i < c.length; i++) {
+            forwards = mixed(forwards, (long) Math.rint(c[i] * units));
+            // Points from the last, but x before y.
+            backwards = mixed(backwards, (long) Math.rint(c[(c.length - 2 - (i & ~1)) + (i & 1)] * units));
+        }
+        return forwards + backwards;
+    }
+
+    /** With the finalizer of SplitMix64 (G. L. Steele, D. Lea and C. H. Flood, 2014). */
+    private static long mixed(long hash, long next) {
+        long z = hash + next + 0x9E3779B97F4A7C15L;
+        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+        return z ^ (z >>> 31);
     }
 
     /** One axis of the polar form; as many of the parameters count as the degree says. */

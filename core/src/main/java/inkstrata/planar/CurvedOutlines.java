@@ -4,10 +4,9 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Outline;
 import inkstrata.measure.Grid;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * Regions drawn with true curves: the artwork's own wherever an edge came from one, few fitted ones elsewhere.
@@ -48,41 +47,33 @@ public final class CurvedOutlines {
         for (int chain = 0; chain < net.chainCount(); chain++) {
             pieces.add(curves.of(chain));
         }
-        keepApart(net, curves, pieces);
+        keepApart(net, curves, anchors, pieces);
         CurvedOutlines outlines = new CurvedOutlines(net, anchors, pieces);
         return regions.stream()
                 .map(region -> region.polygons().stream().map(outlines::outline).toList())
                 .toList();
     }
 
-    /** Chains that would be drawn alike, though something thin lies between them, are drawn as the edges they are. */
-    private static void keepApart(BorderNet net, ChainCurves curves, List<List<Bezier>> pieces) {
-        Map<Long, List<Integer>> sameEnds = new HashMap<>();
-        for (int chain = 0; chain < net.chainCount(); chain++) {
-            List<Bezier> drawn = pieces.get(chain);
-            if (net.isClosed(chain)) {
-                if (drawn.size() == 2 && drawn.get(0).isDrawnAs(drawn.get(1), UNITS)) {
-                    pieces.set(chain, curves.edgesOf(chain));
-                }
-                continue;
+    /** Where something is too thin for curves to keep its sides apart, chains are drawn as the edges they are, where those are. */
+    private static void keepApart(BorderNet net, ChainCurves curves, Anchors anchors, List<List<Bezier>> pieces) {
+        BitSet plain = new BitSet();
+        while (true) {
+            BitSet clashing = Clashes.of(pieces, UNITS);
+            clashing.andNot(plain);
+            if (clashing.isEmpty()) {
+                return;
             }
-            List<Integer> others = sameEnds.computeIfAbsent(net.ends(chain), ends -> new ArrayList<>(1));
-            for (int other : others) {
-                if (areDrawnAlike(drawn, pieces.get(other))) {
+            plain.or(clashing);
+            clashing.stream().flatMap(chain -> Arrays.stream(net.chain(chain))).forEach(anchors::pin);
+            for (int chain = 0; chain < net.chainCount(); chain++) {
+                if (plain.get(chain)) {
                     pieces.set(chain, curves.edgesOf(chain));
-                    pieces.set(other, curves.edgesOf(other));
+                } else if (anchors.isPinned(net.chain(chain)[0])
+                        || anchors.isPinned(net.chain(chain)[net.chain(chain).length - 1])) {
+                    pieces.set(chain, curves.of(chain));
                 }
             }
-            others.add(chain);
         }
-    }
-
-    private static boolean areDrawnAlike(List<Bezier> one, List<Bezier> other) {
-        int size = one.size();
-        return size == other.size()
-                && (IntStream.range(0, size).allMatch(i -> one.get(i).isDrawnAs(other.get(i), UNITS))
-                        || IntStream.range(0, size)
-                                .allMatch(i -> one.get(i).isDrawnAs(other.get(size - 1 - i), UNITS)));
     }
 
     private Outline outline(Region.Polygon polygon) {
@@ -125,11 +116,12 @@ public final class CurvedOutlines {
         return net.chain(chain)[place] == from && net.chain(chain)[place + 1] == to;
     }
 
-    /** The line that closes a ring is left to the outline. */
+    /** The line that closes a ring is left to the outline, and so is what has no length. */
     private static void chain(List<Bezier> pieces, boolean forward, boolean closes, Outline.Builder outline) {
         for (int i = 0; i < pieces.size(); i++) {
             Bezier piece = pieces.get(forward ? i : pieces.size() - 1 - i);
-            if (!(closes && i == pieces.size() - 1 && piece.degree() == 1)) {
+            boolean isClosing = closes && i == pieces.size() - 1 && piece.degree() == 1;
+            if (!isClosing && !piece.isNothing(UNITS)) {
                 piece(piece, forward, outline);
             }
         }
