@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * A line, quadratic or cubic by its control points: 2, 3 or 4 of them, x and y in turn.
@@ -11,6 +12,12 @@ import java.util.Arrays;
 final class Bezier {
     /** Each squares what is left of the way but for the curve's bend. */
     private static final int STEPS = 4;
+
+    /** The most by which handles may be made longer or shorter for the sake of an area. */
+    private static final double MOST_BENT = 0.5;
+
+    /** Of Newton's method, for areas that are nearly linear in the bend. */
+    private static final int AREA_STEPS = 2;
 
     private final double[] c;
 
@@ -90,24 +97,80 @@ final class Bezier {
         return new Bezier(cut);
     }
 
-    /** With its ends moved to given points: what lies between follows, the nearer to an end the more. */
+    /**
+     * With its ends moved to given points. The control points next to them move by as much the other way, which leaves the area
+     * beside the curve nearly as it was, and is a quarter of the move in the middle.
+     */
     Bezier between(double x0, double y0, double x1, double y1) {
         int degree = degree();
         double[] moved = c.clone();
-        double dx0 = x0 - c[0];
-        double dy0 = y0 - c[1];
-        double dx1 = x1 - c[2 * degree];
-        double dy1 = y1 - c[2 * degree + 1];
-        for (int i = 0; i <= degree; i++) {
-            double share = degree < 3 ? i / (double) degree : i < 2 ? 0 : 1;
-            moved[2 * i] += dx0 * (1 - share) + dx1 * share;
-            moved[2 * i + 1] += dy0 * (1 - share) + dy1 * share;
+        if (degree > 1) {
+            moved[2] -= x0 - c[0];
+            moved[3] -= y0 - c[1];
+            moved[2 * degree - 2] -= x1 - c[2 * degree];
+            moved[2 * degree - 1] -= y1 - c[2 * degree + 1];
         }
         moved[0] = x0;
         moved[1] = y0;
         moved[2 * degree] = x1;
         moved[2 * degree + 1] = y1;
         return new Bezier(moved);
+    }
+
+    /**
+     * Between the curve and the line from its first point to its last: positive where the curve runs to the right of that line,
+     * if y grows upwards.
+     */
+    double areaBesideChord() {
+        int end = degree();
+        return switch (end) {
+            case 1 -> 0;
+            case 2 -> cross(1, 2) / 3;
+            default -> (cross(1, 2) + cross(1, 3) + 2 * cross(2, 3)) * 3 / 20;
+        };
+    }
+
+    /** With the same ends and that area beside the line between them, bent more or less for it; empty if that takes too much. */
+    Optional<Bezier> withAreaBesideChord(double area) {
+        double bend = 1;
+        Bezier bent = this;
+        for (int step = 0; step < AREA_STEPS; step++) {
+            // Areas are squares of the bend at most: differences over any step are slopes.
+            double slope = bent(bend + 0.5).areaBesideChord() - bent(bend - 0.5).areaBesideChord();
+            bend += (area - bent.areaBesideChord()) / slope;
+            if (!(Math.abs(bend - 1) <= MOST_BENT)) {
+                return Optional.empty();
+            }
+            bent = bent(bend);
+        }
+        return Optional.of(bent);
+    }
+
+    /** A cubic with its handles that many times as long; a quadratic whose control point is that many times as far off the middle. */
+    private Bezier bent(double times) {
+        double[] s = c.clone();
+        int end = c.length - 2;
+        for (int axis = 0; axis < 2; axis++) {
+            double first = c[axis];
+            double last = c[end + axis];
+            double one = degree() == 2 ? (first + last) / 2 : first;
+            double other = degree() == 2 ? one : last;
+            s[2 + axis] = one + times * (c[2 + axis] - one);
+            s[end - 2 + axis] = other + times * (c[end - 2 + axis] - other);
+        }
+        return new Bezier(s);
+    }
+
+    /** Of the ways from the first control point to two others. */
+    private double cross(int one, int other) {
+        return (x(one) - x(0)) * (y(other) - y(0)) - (y(one) - y(0)) * (x(other) - x(0));
+    }
+
+    /** Whether another starts or ends elsewhere, by more than half a grid step. */
+    boolean isMovedIn(Bezier other) {
+        int end = degree();
+        return Math.hypot(x(0) - other.x(0), y(0) - other.y(0)) > 0.5
+                || Math.hypot(x(end) - other.x(end), y(end) - other.y(end)) > 0.5;
     }
 
     /** Whether all control points are one on a grid of that many units to one. */

@@ -112,20 +112,25 @@ final class ChainCurves {
     }
 
     private void run(int[] vertices, List<Optional<Sources.Part>> parts, int from, int to, List<Bezier> pieces) {
-        Optional<Bezier> curve = parts.get(from).flatMap(commands::of);
+        Optional<Bezier> curve = parts.get(from).flatMap(commands::of).filter(drawn -> drawn.degree() > 1);
         double[] t = parameters(parts, from, to);
         if (curve.isPresent() && t[0] != t[to - from]) {
             double first = nearest(curve.get(), vertices[from], t[0], t[1]);
             t[to - from] = nearest(curve.get(), vertices[to], t[to - from], t[to - from - 1]);
             t[0] = first;
-            Bezier whole = curve.get()
-                    .part(t[0], t[to - from])
-                    .between(
-                            anchors.x(vertices[from]),
-                            anchors.y(vertices[from]),
-                            anchors.x(vertices[to]),
-                            anchors.y(vertices[to]));
-            new Following(stretch(vertices, from, to), relative(t), whole).pieces(0, to - from, pieces);
+            Bezier own = curve.get().part(t[0], t[to - from]);
+            Bezier whole = own.between(
+                    anchors.x(vertices[from]),
+                    anchors.y(vertices[from]),
+                    anchors.x(vertices[to]),
+                    anchors.y(vertices[to]));
+            Stretch stretch = stretch(vertices, from, to);
+            if (own.isMovedIn(whole)) {
+                Optional<Bezier> withArea = whole.withAreaBesideChord(stretch.areaBeside(0, to - from, whole))
+                        .filter(bent -> stretch.distance(bent, 0, to - from, relative(t)) <= Stretch.TOLERANCE);
+                whole = withArea.orElse(whole);
+            }
+            new Following(stretch, relative(t), whole).pieces(0, to - from, pieces);
             return;
         }
         Stretch stretch = stretch(vertices, from, to);
@@ -222,7 +227,7 @@ final class ChainCurves {
         private static boolean isStraight(Bezier part) {
             int end = part.degree();
             for (int i = 1; i < end; i++) {
-                if (Polyline.distance(part.x(i), part.y(i), part.x(0), part.y(0), part.x(end), part.y(end)) > 1) {
+                if (Polyline.distance(part.x(i), part.y(i), part.x(0), part.y(0), part.x(end), part.y(end)) > 0.25) {
                     return false;
                 }
             }

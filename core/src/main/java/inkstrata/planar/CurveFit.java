@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Few cubics for edges that follow no curve of the artwork, such as the rims of traps.
@@ -19,11 +20,19 @@ final class CurveFit {
     /** The part of the tolerance that vertices and middles of edges may take; what lies between them needs the rest. */
     private static final double SHARE = 0.8;
 
+    /** Vertices that a line is drawn past, in steps: rounding has moved them off it by less. */
+    private static final double STRAIGHT = 0.5;
+
+    /** What a cubic's area may be off for each step of its way, in steps, if it cannot be helped: a quarter of a micrometre. */
+    private static final double MOST_OFF = 1;
+
     private static final int ROUNDS = 4;
 
     private final Stretch stretch;
     private final Stretch edges;
     private final List<Bezier> out;
+    /** What the pieces so far have less of than the edges, beside the way: the next makes up for it. */
+    private double lacks;
 
     private CurveFit(Stretch stretch, Stretch edges, List<Bezier> out) {
         this.stretch = stretch;
@@ -76,6 +85,11 @@ final class CurveFit {
         }
     }
 
+    /** Between the edges and the line from one vertex to another. */
+    private double area(int from, int to) {
+        return edges.areaBeside(from, to, line(from, to));
+    }
+
     private Bezier line(int from, int to) {
         return new Bezier(stretch.x()[from], stretch.y()[from], stretch.x()[to], stretch.y()[to]);
     }
@@ -106,17 +120,20 @@ final class CurveFit {
             out.add(line(from, to));
             return;
         }
-        if (stretch.isStraight(from, to, 1)) {
+        if (stretch.isStraight(from, to, STRAIGHT)) {
             out.add(line(from, to));
+            lacks += area(from, to);
             return;
         }
         if (to - from == 2) {
-            stretch.straighten(from, to, 1, out);
+            out.add(line(from, from + 1));
+            out.add(line(from + 1, to));
             return;
         }
-        Bezier fitted = new Fitting(from, to, start, end).best();
-        if (fitted != null) {
-            out.add(fitted);
+        Optional<Bezier> fitted = new Fitting(from, to, start, end).best();
+        if (fitted.isPresent()) {
+            out.add(fitted.get());
+            lacks += area(from, to) - fitted.get().areaBesideChord();
             return;
         }
         int middle = (from + to) / 2;
@@ -176,17 +193,30 @@ final class CurveFit {
             }
         }
 
-        /** A cubic that is near enough, or null. */
-        Bezier best() {
+        /** A cubic that is near enough, if there is one: one that makes up for what is lacking, else one with the right area, else any. */
+        Optional<Bezier> best() {
+            double area = area(from, to);
+            double mostOff = MOST_OFF * (stretch.along()[to] - stretch.along()[from]);
+            Optional<Bezier> near = Optional.empty();
             for (int round = 0; round <= ROUNDS; round++) {
                 Bezier curve = leastSquares();
-                if (error(curve) <= SHARE * Stretch.TOLERANCE
-                        && edges.distance(curve, from, to, atVertices()) <= Stretch.TOLERANCE) {
-                    return curve;
+                for (double target : new double[] {area + lacks, area}) {
+                    Optional<Bezier> fitted = curve.withAreaBesideChord(target).filter(this::isNear);
+                    if (fitted.isPresent()) {
+                        return fitted;
+                    }
+                }
+                if (near.isEmpty() && isNear(curve) && Math.abs(curve.areaBesideChord() - area) <= mostOff) {
+                    near = Optional.of(curve);
                 }
                 moveParameters(curve);
             }
-            return null;
+            return near;
+        }
+
+        private boolean isNear(Bezier curve) {
+            return error(curve) <= SHARE * Stretch.TOLERANCE
+                    && edges.distance(curve, from, to, atVertices()) <= Stretch.TOLERANCE;
         }
 
         private double[] atVertices() {

@@ -11,8 +11,8 @@ import java.util.List;
  *
  * <p>A curve becomes n pieces of equal parameter, n from the bound on the chord's error by second differences: |P0 - 2 P1
  * + P2| / (4 n²) for a quadratic, 3/4 max(|P0 - 2 P1 + P2|, |P1 - 2 P2 + P3|) / n² for a cubic (G. Farin, Curves and
- * Surfaces for CAGD, on the distance of a curve from its chord). A curve drawn backwards gives the same points. Each point is
- * rounded to the grid once.
+ * Surfaces for CAGD, on the distance of a curve from its chord). {@link Chords} moves their ends so that they keep the curve's
+ * area. A curve drawn backwards gives the same points. Each point is rounded to the grid once.
  *
  * <p>What lies outside the surroundings of the frame is pressed onto their border, which leaves every winding number
  * within them as it was. A line or curve too large for that is halved first (de Casteljau), again and again: a part beyond
@@ -28,6 +28,9 @@ final class Flattener implements CurveSink {
 
     /** Larger coordinates count as this, in steps (10<sup>285</sup> mm), so that no sum of a few overflows. */
     private static final double FARTHEST = 0x1p960;
+
+    /** A curve that leaves its chord by no more is the chord, in steps: about what rounding leaves of an area anyway. */
+    private static final double STRAIGHT = 2;
 
     /** More halvings than it takes from {@link #FARTHEST} to one step; no outline gets there. */
     private static final int MOST_HALVINGS = 1_000;
@@ -158,7 +161,7 @@ final class Flattener implements CurveSink {
             gridTo(x, y, t0, t1);
             return;
         }
-        double pieces = Math.max(1, Math.ceil(Math.sqrt(error(c) / tolerance)));
+        double pieces = pieces(error(c));
         if ((pieces > MOST_PIECES || isFar(c)) && halvings > 0) {
             double[][] halves = halves(c);
             double middle = (t0 + t1) / 2;
@@ -167,6 +170,15 @@ final class Flattener implements CurveSink {
         } else {
             pieces(c, (int) Math.min(MOST_PIECES, pieces), t0, t1);
         }
+    }
+
+    /** How many chords keep the area and leave a curve no farther than allowed, given how far it may leave a single one. */
+    private double pieces(double error) {
+        if (error <= STRAIGHT) {
+            return 1;
+        }
+        // The point between two chords is moved by a third of the error, each next to an end of more by all of theirs.
+        return error <= 3 * tolerance ? 2 : Math.max(3, Math.ceil(Math.sqrt(error / tolerance)));
     }
 
     /** How far a curve may leave its chord. */
@@ -224,14 +236,16 @@ final class Flattener implements CurveSink {
     }
 
     private void pieces(double[] curve, int count, double t0, double t1) {
-        boolean backwards = isBackwards(curve);
-        double[] c = backwards ? reversed(curve) : curve;
         double from = t0;
-        for (int i = 1; i < count; i++) {
-            double t = (backwards ? count - i : i) / (double) count;
-            double to = t0 + (t1 - t0) * i / count;
-            segmentTo(point(c, 0, t), point(c, 1, t), from, to);
-            from = to;
+        if (count > 1) {
+            boolean backwards = isBackwards(curve);
+            double[] inner = Chords.inner(backwards ? reversed(curve) : curve, count, tolerance);
+            for (int i = 1; i < count; i++) {
+                int at = 2 * ((backwards ? count - i : i) - 1);
+                double to = t0 + (t1 - t0) * i / count;
+                segmentTo(inner[at], inner[at + 1], from, to);
+                from = to;
+            }
         }
         segmentTo(curve[curve.length - 2], curve[curve.length - 1], from, t1);
     }
@@ -253,23 +267,6 @@ final class Flattener implements CurveSink {
             r[i + 1] = c[c.length - 1 - i];
         }
         return r;
-    }
-
-    /** De Casteljau on one axis, for curves. */
-    private static double point(double[] c, int axis, double t) {
-        double a = c[axis];
-        double b = c[axis + 2];
-        double d = c[axis + 4];
-        double ab = a + (b - a) * t;
-        double bd = b + (d - b) * t;
-        double abd = ab + (bd - ab) * t;
-        if (c.length == 6) {
-            return abd;
-        }
-        double e = c[axis + 6];
-        double de = d + (e - d) * t;
-        double bde = bd + (de - bd) * t;
-        return abd + (bde - abd) * t;
     }
 
     private void segmentTo(double toX, double toY, double t0, double t1) {

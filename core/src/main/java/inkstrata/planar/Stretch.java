@@ -50,6 +50,23 @@ record Stretch(double[] x, double[] y) {
         return farthest;
     }
 
+    /**
+     * Between the edges from one vertex to another and a line that starts and ends near those: positive as for
+     * {@link Bezier#areaBesideChord}.
+     */
+    double areaBeside(int from, int to, Bezier line) {
+        int end = line.degree();
+        double area = cross(from, x[to] - line.x(0), y[to] - line.y(0), line.x(end), line.y(end));
+        for (int i = from + 1; i < to; i++) {
+            area += cross(from, x[i] - x[from], y[i] - y[from], x[i + 1], y[i + 1]);
+        }
+        return area / 2;
+    }
+
+    private double cross(int from, double dx, double dy, double px, double py) {
+        return dx * (py - y[from]) - dy * (px - x[from]);
+    }
+
     /** Whether all vertices between two others lie that near to the straight way. */
     boolean isStraight(int from, int to, double within) {
         int far = farthest(from, to);

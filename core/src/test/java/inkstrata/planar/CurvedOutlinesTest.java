@@ -204,7 +204,7 @@ class CurvedOutlinesTest {
          * Looks at one drawing.
          *
          * @param tangled whether slivers thinner than a micrometre, whose sides are drawn vertex by vertex lest they become one, may
-         *     cost more pieces
+         *     cost more pieces, and areas of all they are be off
          */
         void check(String name, Artwork artwork, boolean tangled) {
             drawings++;
@@ -219,6 +219,11 @@ class CurvedOutlinesTest {
             if (!(far <= Tolerance.FLATNESS_MM)) {
                 faults.add(name + ": " + far + " mm");
             }
+            laws.areas(artwork.frame()).forEach(fault -> {
+                if (!tangled) {
+                    faults.add(name + ": " + fault);
+                }
+            });
             if (!(laws.pieces() <= MOST_PIECES * least) && !tangled) {
                 faults.add(name + ": " + laws.pieces() + " pieces for " + least);
             }

@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.artwork.Outline;
 import inkstrata.measure.Frame;
@@ -38,6 +39,96 @@ class FlattenerTest {
             }
         }
         assertThat(seen).isGreaterThan(15_000);
+    }
+
+    /**
+     * The area that a curve and the line between its ends bound: by Green's theorem over many chords between points of the curve, and what
+     * those lack, extrapolated (L. F. Richardson, 1911).
+     */
+    @Test
+    void chordsHaveTheAreaOfTheirCurve() {
+        Random random = new Random(11);
+        for (int kind = 3; kind <= 4; kind++) {
+            for (int i = 0; i < 200; i++) {
+                double reach = Math.pow(10, random.nextDouble() * 2.5 - 0.7);
+                double[] c = new double[2 * kind];
+                for (int k = 0; k < c.length; k++) {
+                    c[k] = Grid.millimetres(Grid.steps(40 + (random.nextDouble() - 0.5) * Math.min(reach, 60)));
+                }
+                double area = (4 * areaOfChords(c, 2048) - areaOfChords(c, 1024)) / 3;
+                Segments segments = flattened(c);
+                double found = 0;
+                double length = 0;
+                for (int s = 0; s < segments.size(); s++) {
+                    double x0 = Grid.millimetres(segments.x0(s));
+                    double y0 = Grid.millimetres(segments.y0(s));
+                    double x1 = Grid.millimetres(segments.x1(s));
+                    double y1 = Grid.millimetres(segments.y1(s));
+                    found += (x0 * y1 - x1 * y0) / 2;
+                    length += Math.hypot(x1 - x0, y1 - y0);
+                }
+                assertThat(found)
+                        .as("curve %d of %d points", i, kind)
+                        .isCloseTo(area, within(length * Grid.STEP_MM / 2));
+            }
+        }
+    }
+
+    @Test
+    void noChordRunsFartherFromItsCurveThanFiveMicrometres() {
+        Random random = new Random(13);
+        for (int i = 0; i < 120; i++) {
+            double reach = Math.pow(10, random.nextDouble() * 3 - 2);
+            double[] c = new double[6 + 2 * (i % 2)];
+            for (int k = 0; k < c.length; k++) {
+                c[k] = 40 + (random.nextDouble() - 0.5) * reach;
+            }
+            if (i % 5 == 0) {
+                // Narrow turns, loops and cusps.
+                c[c.length - 2] = c[0];
+                c[c.length - 1] = c[1];
+            }
+            List<double[]> curve = new ArrayList<>();
+            for (BigDecimal t : evenly(1_500)) {
+                curve.add(new double[] {
+                    point(c, 0, t, MathContext.DECIMAL64).doubleValue(),
+                    point(c, 1, t, MathContext.DECIMAL64).doubleValue()
+                });
+            }
+            Segments segments = flattened(c);
+            // The last may be the line that closes the contour.
+            int last = segments.size() - (i % 5 == 0 ? 0 : 1);
+            for (int s = 0; s < last; s++) {
+                for (int look = 0; look < 4; look++) {
+                    double x = Grid.millimetres(segments.x0(s))
+                            + look / 4.0 * (Grid.millimetres(segments.x1(s)) - Grid.millimetres(segments.x0(s)));
+                    double y = Grid.millimetres(segments.y0(s))
+                            + look / 4.0 * (Grid.millimetres(segments.y1(s)) - Grid.millimetres(segments.y0(s)));
+                    double nearest = Double.MAX_VALUE;
+                    for (int k = 0; k + 1 < curve.size(); k++) {
+                        double[] p = curve.get(k);
+                        double[] q = curve.get(k + 1);
+                        nearest = Math.min(nearest, Line2D.ptSegDist(p[0], p[1], q[0], q[1], x, y));
+                    }
+                    assertThat(nearest).as("curve %d, chord %d", i, s).isLessThanOrEqualTo(Tolerance.FLATNESS_MM);
+                }
+            }
+        }
+    }
+
+    private static double areaOfChords(double[] c, int count) {
+        double area = 0;
+        double x = c[0];
+        double y = c[1];
+        for (int i = 1; i <= count; i++) {
+            BigDecimal t = BigDecimal.valueOf(i / (double) count);
+            double nextX = point(c, 0, t, MathContext.DECIMAL64).doubleValue();
+            double nextY = point(c, 1, t, MathContext.DECIMAL64).doubleValue();
+            area += (x * nextY - nextX * y) / 2;
+            x = nextX;
+            y = nextY;
+        }
+        return area + (x * c[1] - c[0] * y) / 2;
     }
 
     @Test

@@ -18,8 +18,12 @@ import org.junit.jupiter.params.provider.MethodSource;
  * <p>Traps do not show: what gives way is printed first, beneath the darker ink it reaches under.
  */
 class FilmsMakeTheArtworkTest {
-    /** Odd, so that straight edges do not run through the middle of pixels. */
-    private static final double PIXELS_PER_MM = 2.3;
+    /**
+     * Odd, so that edges do not run through the middle of pixels: of a side that is cut at another place for each film they may be a
+     * tenth of a micrometre apart, since lines meet curves on the grid. Java lays dashes of circles up to a tenth of a millimetre beside where
+     * they belong; at this size no pixel shows it.
+     */
+    private static final double PIXELS_PER_MM = 2.31;
 
     /** jsvg lets the members of a translucent group shine through one by one; there the umpire decides. */
     private static final String JSVG_DIFFERS = "lampions";

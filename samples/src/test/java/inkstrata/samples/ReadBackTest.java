@@ -11,7 +11,6 @@ import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
 import inkstrata.job.JobReader;
 import inkstrata.measure.Grid;
-import inkstrata.measure.Tolerance;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
 import inkstrata.plugin.Plugins;
@@ -35,15 +34,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Films of flags, 200 mm wide and with traps, read back from their files: what was printed, but for slivers along outlines, where
- * a curve is cut into chords at other places than in the map. How many have just as many faces, and areas to 1e-6, is told and not
- * asked: slivers may join or part.
+ * a curve is cut into chords at other places than in the map, and an area that is off by a millionth of the picture at most. How many
+ * have just as many faces, and an area to a millionth of their own, is told and not asked: slivers may join or part.
  */
 class ReadBackTest {
     /** Half of what a sliver may be wide: the curves' distance from the map, and the chords' from the curves. */
     private static final double SLIVER_MM = 0.0055;
 
-    /** What chords lose for each millimetre of a curve is less: two thirds of how far they may leave it, as parabolas do. */
-    private static final double LOST_MM = 2.0 / 3 * Tolerance.FLATNESS_MM;
+    /** What the area may be off, of the picture's. */
+    private static final double AREA = 1e-6;
 
     @TempDir
     private Path folder;
@@ -124,11 +123,11 @@ class ReadBackTest {
             polygonBytes += polygonBytes(printed);
             films++;
             sameFaces += read.polygons().size() == printed.polygons().size() ? 1 : 0;
-            within1e6 += off <= 1e-6 * printed.areaMm2() ? 1 : 0;
+            within1e6 += off <= AREA * printed.areaMm2() ? 1 : 0;
             worst = Math.max(worst, off / picture);
             boolean isSliver = printed.minus(read).shrunk(SLIVER_MM).isEmpty()
                     && read.minus(printed).shrunk(SLIVER_MM).isEmpty();
-            if (!isSliver || !(off <= LOST_MM * printed.perimeterMm())) {
+            if (!isSliver || !(off <= AREA * picture)) {
                 faults.add(name + ": " + off + " mm2 off, slivers alone: " + isSliver);
             }
         }
