@@ -29,8 +29,8 @@ final class Flattener implements CurveSink {
     /** Larger coordinates count as this, in steps (10<sup>285</sup> mm), so that no sum of a few overflows. */
     private static final double FARTHEST = 0x1p960;
 
-    /** A curve that leaves its chord by no more is the chord, in steps: about what rounding leaves of an area anyway. */
-    private static final double STRAIGHT = 2;
+    /** A curve that leaves its chord by no more is the chord, in steps: rounding moves points as far. */
+    private static final double STRAIGHT = 0.5;
 
     /** More halvings than it takes from {@link #FARTHEST} to one step; no outline gets there. */
     private static final int MOST_HALVINGS = 1_000;
