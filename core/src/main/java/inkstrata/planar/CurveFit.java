@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * <p>Corners stay corners, long straight edges stay straight; what runs on smoothly between them is fitted by least squares and
  * cut in two where that is not near enough (P. J. Schneider, An Algorithm for Automatically Fitting Digitized Curves, Graphics
- * Gems, 1990). Fitted are vertices and the middles of edges, since the edges themselves are what counts.
+ * Gems, 1990). Fitted are vertices and the middles of edges, since the edges themselves are what counts. Then each is bent a little, so that
+ * the area beside it is that beside the edges; what one cannot make up for, the next does.
  */
 final class CurveFit {
     /** A sharper turn is a corner: arcs are followed in turns of less. */
@@ -116,11 +117,7 @@ final class CurveFit {
     }
 
     private void smooth(int from, int to, double[] start, double[] end) {
-        if (to - from == 1) {
-            out.add(line(from, to));
-            return;
-        }
-        if (stretch.isStraight(from, to, STRAIGHT)) {
+        if (to - from == 1 || stretch.isStraight(from, to, STRAIGHT)) {
             out.add(line(from, to));
             lacks += area(from, to);
             return;
