@@ -89,11 +89,8 @@ class FlattenerTest {
                 c[c.length - 1] = c[1];
             }
             List<double[]> curve = new ArrayList<>();
-            for (BigDecimal t : evenly(1_500)) {
-                curve.add(new double[] {
-                    point(c, 0, t, MathContext.DECIMAL64).doubleValue(),
-                    point(c, 1, t, MathContext.DECIMAL64).doubleValue()
-                });
+            for (int k = 0; k <= 1_500; k++) {
+                curve.add(new double[] {point(c, 0, k / 1500.0), point(c, 1, k / 1500.0)});
             }
             Segments segments = flattened(c);
             // The last may be the line that closes the contour.
@@ -121,9 +118,8 @@ class FlattenerTest {
         double x = c[0];
         double y = c[1];
         for (int i = 1; i <= count; i++) {
-            BigDecimal t = BigDecimal.valueOf(i / (double) count);
-            double nextX = point(c, 0, t, MathContext.DECIMAL64).doubleValue();
-            double nextY = point(c, 1, t, MathContext.DECIMAL64).doubleValue();
+            double nextX = point(c, 0, i / (double) count);
+            double nextY = point(c, 1, i / (double) count);
             area += (x * nextY - nextX * y) / 2;
             x = nextX;
             y = nextY;
@@ -245,6 +241,20 @@ class FlattenerTest {
         for (int n = p.length - 1; n > 0; n--) {
             for (int i = 0; i < n; i++) {
                 p[i] = p[i].add(p[i + 1].subtract(p[i]).multiply(t, digits), digits);
+            }
+        }
+        return p[0];
+    }
+
+    /** Likewise, in doubles. */
+    private static double point(double[] c, int axis, double t) {
+        double[] p = new double[c.length / 2];
+        for (int i = 0; i < p.length; i++) {
+            p[i] = c[2 * i + axis];
+        }
+        for (int n = p.length - 1; n > 0; n--) {
+            for (int i = 0; i < n; i++) {
+                p[i] += (p[i + 1] - p[i]) * t;
             }
         }
         return p[0];
