@@ -99,7 +99,7 @@ final class Bezier {
 
     /**
      * With its ends moved to given points. The control points next to them move by as much the other way, which leaves the area
-     * beside the curve nearly as it was, and is a quarter of the move in the middle.
+     * beside the curve nearly as it was; in the middle a cubic is moved by a quarter as much.
      */
     Bezier between(double x0, double y0, double x1, double y1) {
         int degree = degree();

@@ -116,12 +116,6 @@ final class BorderNet {
         return low(edge) == vertex ? high(edge) : low(edge);
     }
 
-    /** Which two vertices it runs between, whichever way, as one number. */
-    long ends(int chain) {
-        int[] vertices = chains[chain];
-        return ends(vertices[0], vertices[vertices.length - 1]);
-    }
-
     boolean isClosed(int chain) {
         return chains[chain][0] == chains[chain][chains[chain].length - 1];
     }
