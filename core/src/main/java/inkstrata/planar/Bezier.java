@@ -183,26 +183,6 @@ final class Bezier {
         return true;
     }
 
-    /** Equal for the same control points, in order or in reverse, on a grid of that many units to one; hardly for others. */
-    long fingerprint(int units) {
-        long forwards = 0;
-        long backwards = 0;
-        for (int i = 0; i < c.length; i++) {
-            forwards = mixed(forwards, (long) Math.rint(c[i] * units));
-            // Points from the last, but x before y.
-            backwards = mixed(backwards, (long) Math.rint(c[(c.length - 2 - (i & ~1)) + (i & 1)] * units));
-        }
-        return forwards + backwards;
-    }
-
-    /** With the finalizer of SplitMix64 (G. L. Steele, D. Lea and C. H. Flood, 2014). */
-    private static long mixed(long hash, long next) {
-        long z = hash + next + 0x9E3779B97F4A7C15L;
-        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
-        return z ^ (z >>> 31);
-    }
-
     /** One axis of the polar form; as many of the parameters count as the degree says. */
     private double blossom(int axis, double r, double s, double t) {
         double[] at = {r, s, t};

@@ -2,6 +2,7 @@ package inkstrata.planar;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * All edges of some regions' outlines, each once, as chains between the vertices at which more than two of them meet.
@@ -94,6 +95,17 @@ final class BorderNet {
     /** The vertices along it; of a closed one the first is also the last. */
     int[] chain(int chain) {
         return chains[chain];
+    }
+
+    /** The edges along it. */
+    IntStream edgesOf(int chain) {
+        int[] vertices = chains[chain];
+        return IntStream.range(1, vertices.length).map(i -> edge(vertices[i - 1], vertices[i]));
+    }
+
+    /** Both ends of an edge. */
+    IntStream endsOf(int edge) {
+        return IntStream.of(low(edges[edge]), high(edges[edge]));
     }
 
     int chainOf(int edge) {

@@ -2,8 +2,10 @@ package inkstrata.planar;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The pieces that chains of a {@link BorderNet} are drawn with.
@@ -25,6 +27,8 @@ final class ChainCurves {
     private final EdgeCurves edges;
     private final CommandCurves commands;
     private final Anchors anchors;
+    /** Edges that are drawn as they are. */
+    private final BitSet plain = new BitSet();
 
     ChainCurves(BorderNet net, EdgeCurves edges, CommandCurves commands, Anchors anchors) {
         this.net = net;
@@ -49,13 +53,29 @@ final class ChainCurves {
         List<Bezier> pieces = new ArrayList<>();
         for (int from = 0; from < last; ) {
             int to = from + 1;
-            while (to < last && goesOn(parts.get(to - 1), parts.get(to))) {
+            while (to < last && goesOn(vertices, parts, to - 1, to)) {
                 to++;
             }
             run(vertices, parts, from, to, pieces);
             from = to;
         }
         return pieces;
+    }
+
+    /**
+     * From now on draws some edges as they are, where they are.
+     *
+     * @return the chains that are drawn otherwise than before
+     */
+    IntStream drawPlain(BitSet asked) {
+        plain.or(asked);
+        asked.stream().flatMap(net::endsOf).forEach(anchors::pin);
+        return IntStream.range(0, net.chainCount())
+                .filter(chain -> Arrays.stream(net.chain(chain)).anyMatch(anchors::isPinned));
+    }
+
+    boolean isPlain(int edge) {
+        return plain.get(edge);
     }
 
     private List<Optional<Sources.Part>> parts(int[] vertices) {
@@ -72,7 +92,7 @@ final class ChainCurves {
         int count = vertices.length - 1;
         for (int i = 0; i < count; i++) {
             int before = (i + count - 1) % count;
-            boolean breaks = !goesOn(parts.get(before), parts.get(i))
+            boolean breaks = !goesOn(vertices, parts, before, i)
                     || (parts.get(i).isEmpty() && isCorner(vertices[before], vertices[i], vertices[i + 1]));
             if (breaks && (best < 0 || vertices[i] < vertices[best])) {
                 best = i;
@@ -89,6 +109,14 @@ final class ChainCurves {
         return Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) > CurveFit.CORNER;
     }
 
+    private boolean goesOn(int[] vertices, List<Optional<Sources.Part>> parts, int before, int at) {
+        return isPlain(vertices, before) == isPlain(vertices, at) && goesOn(parts.get(before), parts.get(at));
+    }
+
+    private boolean isPlain(int[] vertices, int at) {
+        return plain.get(net.edge(vertices[at], vertices[at + 1]));
+    }
+
     private static boolean goesOn(Optional<Sources.Part> one, Optional<Sources.Part> next) {
         if (one.isEmpty() || next.isEmpty()) {
             return one.isEmpty() && next.isEmpty();
@@ -101,39 +129,24 @@ final class ChainCurves {
                 && (a.to() - a.from()) * (b.to() - b.from()) > 0;
     }
 
-    /** A chain as the straight edges it is. */
-    List<Bezier> edgesOf(int chain) {
-        List<Bezier> straight = new ArrayList<>();
-        int[] v = net.chain(chain);
-        for (int i = 0; i + 1 < v.length; i++) {
-            straight.add(new Bezier(anchors.x(v[i]), anchors.y(v[i]), anchors.x(v[i + 1]), anchors.y(v[i + 1])));
-        }
-        return straight;
-    }
-
     private void run(int[] vertices, List<Optional<Sources.Part>> parts, int from, int to, List<Bezier> pieces) {
+        if (isPlain(vertices, from)) {
+            for (int i = from; i < to; i++) {
+                pieces.add(line(vertices[i], vertices[i + 1]));
+            }
+            return;
+        }
+        Stretch stretch = stretch(vertices, from, to);
         Optional<Bezier> curve = parts.get(from).flatMap(commands::of).filter(drawn -> drawn.degree() > 1);
         double[] t = parameters(parts, from, to);
         if (curve.isPresent() && t[0] != t[to - from]) {
             double first = nearest(curve.get(), vertices[from], t[0], t[1]);
             t[to - from] = nearest(curve.get(), vertices[to], t[to - from], t[to - from - 1]);
             t[0] = first;
-            Bezier own = curve.get().part(t[0], t[to - from]);
-            Bezier whole = own.between(
-                    anchors.x(vertices[from]),
-                    anchors.y(vertices[from]),
-                    anchors.x(vertices[to]),
-                    anchors.y(vertices[to]));
-            Stretch stretch = stretch(vertices, from, to);
-            if (own.isMovedIn(whole)) {
-                Optional<Bezier> withArea = whole.withAreaBesideChord(stretch.areaBeside(0, to - from, whole))
-                        .filter(bent -> stretch.distance(bent, 0, to - from, relative(t)) <= Stretch.TOLERANCE);
-                whole = withArea.orElse(whole);
-            }
-            new Following(stretch, relative(t), whole).pieces(0, to - from, pieces);
+            Following.of(curve.get(), t, stretch, line(vertices[from], vertices[to]))
+                    .pieces(0, to - from, pieces);
             return;
         }
-        Stretch stretch = stretch(vertices, from, to);
         Stretch edgesHere = stretch(vertices, from, to);
         for (int i : new int[] {from, to}) {
             stretch.x()[i - from] = anchors.x(vertices[i]);
@@ -144,6 +157,10 @@ final class ChainCurves {
         } else {
             stretch.straighten(0, stretch.last(), STRAIGHT, pieces);
         }
+    }
+
+    private Bezier line(int from, int to) {
+        return new Bezier(anchors.x(from), anchors.y(from), anchors.x(to), anchors.y(to));
     }
 
     /**
@@ -175,63 +192,5 @@ final class ChainCurves {
             stretch.y()[i - from] = net.y(vertices[i]);
         }
         return stretch;
-    }
-
-    /** Parameters of the part between the first and the last. */
-    private static double[] relative(double[] t) {
-        double[] relative = new double[t.length];
-        for (int i = 0; i < t.length; i++) {
-            relative[i] = (t[i] - t[0]) / (t[t.length - 1] - t[0]);
-        }
-        return relative;
-    }
-
-    /**
-     * Edges that follow one curve.
-     *
-     * @param edges the edges
-     * @param t for each vertex the curve's parameter near it
-     * @param curve all of it, from the first vertex to the last
-     */
-    private record Following(Stretch edges, double[] t, Bezier curve) {
-        void pieces(int from, int to, List<Bezier> pieces) {
-            double[] start = point(from);
-            double[] end = point(to);
-            Bezier part = curve.part(t[from], t[to]).between(start[0], start[1], end[0], end[1]);
-            double off = edges.distance(part, from, to, relative(Arrays.copyOfRange(t, from, to + 1)));
-            if (off <= Stretch.TOLERANCE) {
-                pieces.add(isStraight(part) ? line(part) : part);
-            } else if (to - from > 1) {
-                int middle = (from + to) / 2;
-                pieces(from, middle, pieces);
-                pieces(middle, to, pieces);
-            } else {
-                pieces.add(line(part));
-            }
-        }
-
-        /** Where a curve that is cut at a vertex is cut: at the curve's own point, or as near to it as may be. */
-        private double[] point(int vertex) {
-            double dx = curve.xAt(t[vertex]) - edges.x()[vertex];
-            double dy = curve.yAt(t[vertex]) - edges.y()[vertex];
-            double share = Math.min(1, Anchors.FARTHEST / Math.hypot(dx, dy));
-            return new double[] {edges.x()[vertex] + share * dx, edges.y()[vertex] + share * dy};
-        }
-
-        private static Bezier line(Bezier part) {
-            int end = part.degree();
-            return new Bezier(part.x(0), part.y(0), part.x(end), part.y(end));
-        }
-
-        /** Whether nobody could tell it from a line. */
-        private static boolean isStraight(Bezier part) {
-            int end = part.degree();
-            for (int i = 1; i < end; i++) {
-                if (Polyline.distance(part.x(i), part.y(i), part.x(0), part.y(0), part.x(end), part.y(end)) > 0.25) {
-                    return false;
-                }
-            }
-            return true;
-        }
     }
 }

@@ -2,25 +2,19 @@ package inkstrata.planar;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Outline;
-import inkstrata.measure.Grid;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Regions drawn with true curves: the artwork's own wherever an edge came from one, few fitted ones elsewhere.
  *
- * <p>At most 5 µm from the regions' straight edges, as measured at the vertices and three points between any two. What two regions
- * share is drawn with the very same numbers. All numbers are whole hundredths
- * of a micrometre.
+ * <p>At most 5 µm from the regions' straight edges, as measured at the vertices and at points between any two. What two regions
+ * share is drawn with the very same numbers. A region that is mapped again has the same faces: where curves would spoil them the edges
+ * are drawn. All numbers are whole hundredths of a micrometre.
  */
 public final class CurvedOutlines {
-    /** Smallest units in a grid step: {@value} hundredths of a micrometre. */
-    private static final int UNITS = 25;
-
-    private static final double UNITS_PER_MM = (double) UNITS * Grid.STEPS_PER_MM;
-
     private final BorderNet net;
     private final Anchors anchors;
     private final List<List<Bezier>> pieces;
@@ -47,43 +41,47 @@ public final class CurvedOutlines {
         for (int chain = 0; chain < net.chainCount(); chain++) {
             pieces.add(curves.of(chain));
         }
-        keepApart(net, curves, anchors, pieces);
         CurvedOutlines outlines = new CurvedOutlines(net, anchors, pieces);
+        outlines.keepApart(curves, outlines.owners(regions), Box.of(artwork.frame()));
         return regions.stream()
                 .map(region -> region.polygons().stream().map(outlines::outline).toList())
                 .toList();
     }
 
-    /** Where something is too thin for curves to keep its sides apart, chains are drawn as the edges they are, where those are. */
-    private static void keepApart(BorderNet net, ChainCurves curves, Anchors anchors, List<List<Bezier>> pieces) {
-        BitSet plain = new BitSet();
-        while (true) {
-            BitSet clashing = Clashes.of(pieces, UNITS);
-            clashing.andNot(plain);
-            if (clashing.isEmpty()) {
-                return;
-            }
-            plain.or(clashing);
-            clashing.stream().flatMap(chain -> Arrays.stream(net.chain(chain))).forEach(anchors::pin);
-            for (int chain = 0; chain < net.chainCount(); chain++) {
-                if (plain.get(chain)) {
-                    pieces.set(chain, curves.edgesOf(chain));
-                } else if (anchors.isPinned(net.chain(chain)[0])
-                        || anchors.isPinned(net.chain(chain)[net.chain(chain).length - 1])) {
-                    pieces.set(chain, curves.of(chain));
-                }
-            }
+    /** Where something is too thin for curves to keep its sides apart, the edges are drawn as they are, where they are. */
+    private void keepApart(ChainCurves curves, List<BitSet> owners, Box frame) {
+        BitSet clashing = Clashes.of(net, owners, pieces, frame);
+        while (!clashing.stream().allMatch(curves::isPlain)) {
+            curves.drawPlain(clashing).forEach(chain -> pieces.set(chain, curves.of(chain)));
+            clashing = Clashes.of(net, owners, pieces, frame);
         }
     }
 
-    private Outline outline(Region.Polygon polygon) {
-        Outline.Builder outline = Outline.builder();
-        ring(polygon.shell(), outline);
-        polygon.holes().forEach(hole -> ring(hole, outline));
-        return outline.build();
+    /** For each chain the regions that it bounds. */
+    private List<BitSet> owners(List<Region> regions) {
+        List<BitSet> owners =
+                Stream.generate(BitSet::new).limit(net.chainCount()).toList();
+        for (int region = 0; region < regions.size(); region++) {
+            for (Ring ring : regions.get(region).rings()) {
+                int before = net.vertex(ring.x(ring.size() - 1), ring.y(ring.size() - 1));
+                for (int i = 0; i < ring.size(); i++) {
+                    int vertex = net.vertex(ring.x(i), ring.y(i));
+                    owners.get(net.chainOf(net.edge(before, vertex))).set(region);
+                    before = vertex;
+                }
+            }
+        }
+        return owners;
     }
 
-    private void ring(Ring ring, Outline.Builder outline) {
+    private Outline outline(Region.Polygon polygon) {
+        PiecePen pen = new PiecePen();
+        draw(polygon.shell(), pen);
+        polygon.holes().forEach(hole -> draw(hole, pen));
+        return pen.outline();
+    }
+
+    private void draw(Ring ring, PiecePen pen) {
         int size = ring.size();
         int[] vertices = new int[size + 1];
         for (int i = 0; i < size; i++) {
@@ -94,13 +92,17 @@ public final class CurvedOutlines {
         while (!startsChain(vertices[first], vertices[first + 1])) {
             first++;
         }
-        outline.moveTo(mm(anchors.x(vertices[first])), mm(anchors.y(vertices[first])));
+        pen.moveTo(anchors.x(vertices[first]), anchors.y(vertices[first]));
         for (int done = 0; done < size; ) {
             int at = (first + done) % size;
             int chain = net.chainOf(net.edge(vertices[at], vertices[at + 1]));
-            int length = net.chain(chain).length - 1;
-            done += length;
-            chain(pieces.get(chain), isForward(chain, vertices[at], vertices[at + 1]), done == size, outline);
+            boolean isForward = isForward(chain, vertices[at], vertices[at + 1]);
+            done += net.chain(chain).length - 1;
+            if (done < size) {
+                pen.draw(pieces.get(chain), isForward);
+            } else {
+                pen.close(pieces.get(chain), isForward);
+            }
         }
     }
 
@@ -114,35 +116,5 @@ public final class CurvedOutlines {
     private boolean isForward(int chain, int from, int to) {
         int place = net.placeInChain(net.edge(from, to));
         return net.chain(chain)[place] == from && net.chain(chain)[place + 1] == to;
-    }
-
-    /** The line that closes a ring is left to the outline, and so is what has no length. */
-    private static void chain(List<Bezier> pieces, boolean forward, boolean closes, Outline.Builder outline) {
-        for (int i = 0; i < pieces.size(); i++) {
-            Bezier piece = pieces.get(forward ? i : pieces.size() - 1 - i);
-            boolean isClosing = closes && i == pieces.size() - 1 && piece.degree() == 1;
-            if (!isClosing && !piece.isNothing(UNITS)) {
-                piece(piece, forward, outline);
-            }
-        }
-    }
-
-    private static void piece(Bezier piece, boolean forward, Outline.Builder outline) {
-        double[] c = new double[2 * piece.degree() + 2];
-        for (int i = 0; i <= piece.degree(); i++) {
-            int control = forward ? i : piece.degree() - i;
-            c[2 * i] = mm(piece.x(control));
-            c[2 * i + 1] = mm(piece.y(control));
-        }
-        switch (piece.degree()) {
-            case 1 -> outline.lineTo(c[2], c[3]);
-            case 2 -> outline.quadTo(c[2], c[3], c[4], c[5]);
-            default -> outline.cubicTo(c[2], c[3], c[4], c[5], c[6], c[7]);
-        }
-    }
-
-    /** The nearest whole unit, never -0. */
-    private static double mm(double steps) {
-        return Math.rint(steps * UNITS) / UNITS_PER_MM + 0.0;
     }
 }

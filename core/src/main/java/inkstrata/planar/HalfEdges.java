@@ -50,6 +50,10 @@ final class HalfEdges {
         trace();
     }
 
+    int size() {
+        return next.length;
+    }
+
     int origin(int half) {
         return origin[half];
     }

@@ -1,0 +1,85 @@
+package inkstrata.planar;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Edges that follow one curve.
+ *
+ * @param edges the edges
+ * @param t for each vertex the curve's parameter near it
+ * @param curve all of it, from the first vertex to the last
+ */
+record Following(Stretch edges, double[] t, Bezier curve) {
+    /**
+     * The part of a curve that edges follow.
+     *
+     * @param t parameters of the whole curve near the vertices
+     * @param ends the line between the places that it starts and ends at
+     */
+    static Following of(Bezier curve, double[] t, Stretch edges, Bezier ends) {
+        int last = edges.last();
+        double[] relative = relative(t);
+        Bezier own = curve.part(t[0], t[last]);
+        Bezier drawn = own.between(ends.x(0), ends.y(0), ends.x(1), ends.y(1));
+        boolean isWhole = Math.abs(t[last] - t[0]) == 1 && !own.isMovedIn(drawn);
+        return new Following(edges, relative, isWhole ? drawn : withArea(drawn, edges, relative));
+    }
+
+    /** With the area beside it that is beside the edges, if it can be bent to that; chords of a part have not quite the part's own. */
+    private static Bezier withArea(Bezier drawn, Stretch edges, double[] t) {
+        int last = edges.last();
+        return drawn.withAreaBesideChord(edges.areaBeside(0, last, drawn))
+                .filter(bent -> edges.distance(bent, 0, last, t) <= Stretch.TOLERANCE)
+                .orElse(drawn);
+    }
+
+    void pieces(int from, int to, List<Bezier> pieces) {
+        double[] start = point(from);
+        double[] end = point(to);
+        Bezier part = curve.part(t[from], t[to]).between(start[0], start[1], end[0], end[1]);
+        double off = edges.distance(part, from, to, relative(Arrays.copyOfRange(t, from, to + 1)));
+        if (off <= Stretch.TOLERANCE) {
+            pieces.add(isStraight(part) ? line(part) : part);
+        } else if (to - from > 1) {
+            int middle = (from + to) / 2;
+            pieces(from, middle, pieces);
+            pieces(middle, to, pieces);
+        } else {
+            pieces.add(line(part));
+        }
+    }
+
+    /** Where a curve that is cut at a vertex is cut: at the curve's own point, or as near to it as may be. */
+    private double[] point(int vertex) {
+        double dx = curve.xAt(t[vertex]) - edges.x()[vertex];
+        double dy = curve.yAt(t[vertex]) - edges.y()[vertex];
+        double share = Math.min(1, Anchors.FARTHEST / Math.hypot(dx, dy));
+        return new double[] {edges.x()[vertex] + share * dx, edges.y()[vertex] + share * dy};
+    }
+
+    private static Bezier line(Bezier part) {
+        int end = part.degree();
+        return new Bezier(part.x(0), part.y(0), part.x(end), part.y(end));
+    }
+
+    /** Whether nobody could tell it from a line. */
+    private static boolean isStraight(Bezier part) {
+        int end = part.degree();
+        for (int i = 1; i < end; i++) {
+            if (Polyline.distance(part.x(i), part.y(i), part.x(0), part.y(0), part.x(end), part.y(end)) > 0.25) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Parameters of the part between the first and the last. */
+    private static double[] relative(double[] t) {
+        double[] relative = new double[t.length];
+        for (int i = 0; i < t.length; i++) {
+            relative[i] = (t[i] - t[0]) / (t[t.length - 1] - t[0]);
+        }
+        return relative;
+    }
+}
