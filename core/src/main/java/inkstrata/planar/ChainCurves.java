@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The pieces that chains of a {@link BorderNet} are drawn with.
@@ -30,11 +29,14 @@ final class ChainCurves {
     /** Edges that are drawn as they are. */
     private final BitSet plain = new BitSet();
 
-    ChainCurves(BorderNet net, EdgeCurves edges, CommandCurves commands, Anchors anchors) {
+    private final Detours detours;
+
+    ChainCurves(BorderNet net, EdgeCurves edges, CommandCurves commands, Anchors anchors, Detours detours) {
         this.net = net;
         this.edges = edges;
         this.commands = commands;
         this.anchors = anchors;
+        this.detours = detours;
     }
 
     /** The pieces of a chain from its first vertex to its last; a closed one may begin at another vertex from now on. */
@@ -62,20 +64,23 @@ final class ChainCurves {
         return pieces;
     }
 
-    /**
-     * From now on draws some edges as they are, where they are.
-     *
-     * @return the chains that are drawn otherwise than before
-     */
-    IntStream drawPlain(BitSet asked) {
-        plain.or(asked);
-        asked.stream().flatMap(net::endsOf).forEach(anchors::pin);
-        return IntStream.range(0, net.chainCount())
-                .filter(chain -> Arrays.stream(net.chain(chain)).anyMatch(anchors::isPinned));
+    /** Draws edges that clash as they are, where they are, from now on; or where that was done, leads them around what they touch; false if nothing changes. */
+    boolean keepApart(Clashes clashes) {
+        if (clashes.edges().stream().allMatch(plain::get)) {
+            boolean isChanged = false;
+            for (int[] p : clashes.passed()) {
+                isChanged |= detours.lead(p[0], p[1], p[2], p[3], p[4], p[5]);
+            }
+            return isChanged;
+        }
+        plain.or(clashes.edges());
+        clashes.edges().stream().flatMap(net::endsOf).forEach(anchors::pin);
+        return true;
     }
 
-    boolean isPlain(int edge) {
-        return plain.get(edge);
+    /** Whether a chain is not drawn as it was before anything had to be kept apart. */
+    boolean isChanged(int chain) {
+        return Arrays.stream(net.chain(chain)).anyMatch(anchors::isPinned);
     }
 
     private List<Optional<Sources.Part>> parts(int[] vertices) {
@@ -132,7 +137,8 @@ final class ChainCurves {
     private void run(int[] vertices, List<Optional<Sources.Part>> parts, int from, int to, List<Bezier> pieces) {
         if (isPlain(vertices, from)) {
             for (int i = from; i < to; i++) {
-                pieces.add(line(vertices[i], vertices[i + 1]));
+                detours.draw(
+                        net.x(vertices[i]), net.y(vertices[i]), net.x(vertices[i + 1]), net.y(vertices[i + 1]), pieces);
             }
             return;
         }

@@ -1,5 +1,6 @@
 package inkstrata.planar;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -18,6 +19,7 @@ final class Clashes {
     private final BorderNet net;
     private final List<GridChain> read;
     private final BitSet edges = new BitSet();
+    private final List<int[]> passed = new ArrayList<>();
 
     private Clashes(BorderNet net, List<GridChain> read) {
         this.net = net;
@@ -25,20 +27,32 @@ final class Clashes {
     }
 
     /**
-     * The numbers of such edges.
+     * Finds them.
      *
      * @param owners for each chain the regions that it bounds: chains of none in common may touch
      * @param pieces for each chain what it is drawn with
      */
-    static BitSet of(BorderNet net, List<BitSet> owners, List<List<Bezier>> pieces, Box frame) {
+    static Clashes of(BorderNet net, List<BitSet> owners, List<List<Bezier>> pieces, Box frame) {
         Clashes clashes = new Clashes(net, Rereading.of(pieces, frame));
         clashes.addLost();
         clashes.addReordered();
         Touches.find(net, clashes.read, owners, (one, i, other, j, at) -> {
             clashes.addNear(one, at);
             clashes.addNear(other, at);
+            clashes.addPassed(one, i, at);
+            clashes.addPassed(other, j, at);
         });
-        return clashes.edges;
+        return clashes;
+    }
+
+    /** The numbers of such edges. */
+    BitSet edges() {
+        return edges;
+    }
+
+    /** Chords and points that they touch between their ends: x and y of one end, of the other and of the point. */
+    List<int[]> passed() {
+        return passed;
     }
 
     /** Chains that are nothing, and closed ones that run the other way around. */
@@ -101,6 +115,17 @@ final class Clashes {
             if (away <= REACH) {
                 edges.set(net.edge(v[i], v[i + 1]));
             }
+        }
+    }
+
+    private void addPassed(int chain, int i, Coordinate at) {
+        int[] x = read.get(chain).x();
+        int[] y = read.get(chain).y();
+        int px = (int) Math.rint(at.x);
+        int py = (int) Math.rint(at.y);
+        boolean isEnd = (x[i] == px && y[i] == py) || (x[i + 1] == px && y[i + 1] == py);
+        if (!isEnd) {
+            passed.add(new int[] {x[i], y[i], x[i + 1], y[i + 1], px, py});
         }
     }
 }

@@ -35,25 +35,27 @@ public final class CurvedOutlines {
         BorderNet net = BorderNet.of(regions);
         EdgeCurves edges = EdgeCurves.of(net, map);
         CommandCurves commands = new CommandCurves(Drawing.of(artwork));
-        Anchors anchors = new Anchors(Box.of(artwork.frame()), net, edges, commands);
-        ChainCurves curves = new ChainCurves(net, edges, commands, anchors);
+        Box frame = Box.of(artwork.frame());
+        Anchors anchors = new Anchors(frame, net, edges, commands);
+        ChainCurves curves = new ChainCurves(net, edges, commands, anchors, new Detours(net, frame));
         List<List<Bezier>> pieces = new ArrayList<>();
         for (int chain = 0; chain < net.chainCount(); chain++) {
             pieces.add(curves.of(chain));
         }
         CurvedOutlines outlines = new CurvedOutlines(net, anchors, pieces);
-        outlines.keepApart(curves, outlines.owners(regions), Box.of(artwork.frame()));
+        outlines.keepApart(curves, outlines.owners(regions), frame);
         return regions.stream()
                 .map(region -> region.polygons().stream().map(outlines::outline).toList())
                 .toList();
     }
 
-    /** Where something is too thin for curves to keep its sides apart, the edges are drawn as they are, where they are. */
     private void keepApart(ChainCurves curves, List<BitSet> owners, Box frame) {
-        BitSet clashing = Clashes.of(net, owners, pieces, frame);
-        while (!clashing.stream().allMatch(curves::isPlain)) {
-            curves.drawPlain(clashing).forEach(chain -> pieces.set(chain, curves.of(chain)));
-            clashing = Clashes.of(net, owners, pieces, frame);
+        while (curves.keepApart(Clashes.of(net, owners, pieces, frame))) {
+            for (int chain = 0; chain < pieces.size(); chain++) {
+                if (curves.isChanged(chain)) {
+                    pieces.set(chain, curves.of(chain));
+                }
+            }
         }
     }
 

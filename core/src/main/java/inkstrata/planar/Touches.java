@@ -24,17 +24,8 @@ final class Touches implements SegmentIntersector {
     private final Found found;
     private final LineIntersector lines = new RobustLineIntersector();
 
-    /** Takes what is found. */
+    /** Takes what is found: of two chains the chords that begin at such places, and a point at which they touch. */
     interface Found {
-        /**
-         * Two chords touch.
-         *
-         * @param one a chain
-         * @param i the place of the chord's first point in it
-         * @param other a chain, maybe the same
-         * @param j likewise
-         * @param at where, in grid steps
-         */
         void touch(int one, int i, int other, int j, Coordinate at);
     }
 

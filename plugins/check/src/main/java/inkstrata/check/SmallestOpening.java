@@ -45,29 +45,48 @@ final class SmallestOpening {
     static Optional<Opening> of(FilmMap map, Outlines outlines, long cell, double bound) {
         SmallestOpening search = new SmallestOpening(map, outlines, cell, bound);
         for (Bunch one : outlines.exits().in(cell)) {
-            search.extend(List.of(one));
+            search.extend(List.of(one), search.above(one));
         }
         return search.best;
     }
 
-    /** Adds sets with higher numbers, each of which takes out a film that all so far have in common. */
-    private void extend(List<Bunch> bunches) {
-        int last = bunches.get(bunches.size() - 1).cover();
-        for (Bunch next : around) {
-            if (next.cover() <= last || isFar(next, bunches)) {
-                continue;
-            }
+    /** Sets of films with higher numbers, so that nothing is found twice. */
+    private List<Bunch> above(Bunch one) {
+        return around.stream().filter(next -> next.cover() > one.cover()).toList();
+    }
+
+    /**
+     * Adds sets of films until they have none in common. One that they have must be missing in some set to be added: tried are those that lack
+     * the film that fewest lack.
+     *
+     * @param candidates that may be added; all with others have been looked at
+     */
+    private void extend(List<Bunch> bunches, List<Bunch> candidates) {
+        List<Bunch> near = new ArrayList<>(candidates);
+        near.removeIf(next -> isFar(next, bunches));
+        for (Bunch next : fewestLacking(common(bunches, -1), near)) {
+            near.remove(next);
             List<Bunch> more = new ArrayList<>(bunches);
             more.add(next);
-            if (!needsEach(more)) {
+            if (isFar(next, bunches) || !needsEach(more)) {
                 continue;
             }
             if (common(more, -1).isEmpty()) {
                 narrow(more.toArray(Bunch[]::new));
             } else {
-                extend(more);
+                extend(more, near);
             }
         }
+    }
+
+    /** Of some bunches those that lack one film, the one of some films that fewest of them lack. */
+    private List<Bunch> fewestLacking(BitSet films, List<Bunch> bunches) {
+        return films.stream()
+                .mapToObj(film -> bunches.stream()
+                        .filter(bunch -> !map.films(bunch.cover()).get(film))
+                        .toList())
+                .min(Comparator.comparingInt(List::size))
+                .orElse(List.of());
     }
 
     private boolean isFar(Bunch next, List<Bunch> bunches) {
