@@ -3,7 +3,9 @@ package inkstrata.planar;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -14,12 +16,22 @@ final class SpreadStacks {
     private final List<Spread> spreads;
     private final List<Integer> kindOf = new ArrayList<>();
     private final List<BitSet> spreadsOver = new ArrayList<>();
+    private final Map<Meaning, Integer> numbers = new HashMap<>();
+    /** For each area its spreads. */
+    private final List<BitSet> ofArea = new ArrayList<>();
+
+    /** What a stack stands for: a kind, and spreads that lie over it. */
+    private record Meaning(int kind, BitSet over) {}
 
     /** @param stacks of a map whose stacks were put into their {@link #meaning} */
     SpreadStacks(List<PaintStack> stacks, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         this.kinds = kinds;
         this.areas = areas;
         this.spreads = spreads;
+        areas.forEach(area -> ofArea.add(new BitSet()));
+        for (int spread = 0; spread < spreads.size(); spread++) {
+            ofArea.get(spreads.get(spread).area()).set(spread);
+        }
         for (PaintStack stack : stacks) {
             int kind = Borderlines.NONE;
             BitSet over = new BitSet();
@@ -31,9 +43,14 @@ final class SpreadStacks {
                     over.set(number - kinds.count());
                 }
             }
-            kindOf.add(kind);
-            spreadsOver.add(over);
+            add(kind, over);
         }
+    }
+
+    private void add(int kind, BitSet over) {
+        numbers.putIfAbsent(new Meaning(kind, over), kindOf.size());
+        kindOf.add(kind);
+        spreadsOver.add(over);
     }
 
     /**
@@ -62,15 +79,16 @@ final class SpreadStacks {
     int[] gained(int area) {
         int[] found = new int[kindOf.size()];
         for (int stack = 0; stack < found.length; stack++) {
-            found[stack] = spreadsOver(stack, area).findAny().isPresent() ? 0 : Borderlines.NONE;
+            found[stack] = spreadsOver.get(stack).intersects(ofArea.get(area)) ? 0 : Borderlines.NONE;
         }
         return found;
     }
 
     /** The spreads of an area that lie over a stack. */
     IntStream spreadsOver(int stack, int area) {
-        return spreadsOver.get(stack).stream()
-                .filter(spread -> spreads.get(spread).area() == area);
+        BitSet over = (BitSet) spreadsOver.get(stack).clone();
+        over.and(ofArea.get(area));
+        return over.stream();
     }
 
     /** 0 for each stack that is in a set or that an area has spread over, else {@link Borderlines#NONE}. */
@@ -97,15 +115,12 @@ final class SpreadStacks {
     /** The number of a stack like that one, over which that area has not spread. */
     int without(int stack, int area) {
         BitSet over = (BitSet) spreadsOver.get(stack).clone();
-        spreadsOver(stack, area).forEach(over::clear);
-        for (int known = 0; known < kindOf.size(); known++) {
-            if (kindOf.get(known).equals(kindOf.get(stack))
-                    && spreadsOver.get(known).equals(over)) {
-                return known;
-            }
+        over.andNot(ofArea.get(area));
+        Integer known = numbers.get(new Meaning(kindOf.get(stack), over));
+        if (known != null) {
+            return known;
         }
-        kindOf.add(kindOf.get(stack));
-        spreadsOver.add(over);
+        add(kindOf.get(stack), over);
         return kindOf.size() - 1;
     }
 }

@@ -39,6 +39,9 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
 
     private static final double WIDER = 1.5;
 
+    /** Cells that are searched side by side, before what was found narrows the search. */
+    private static final int LOT = 512;
+
     RegisterLimit {
         openings = List.copyOf(openings);
     }
@@ -55,7 +58,7 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
         List<Opening> openings = gaps(map);
         double asked = askedMm * Grid.STEPS_PER_MM;
         double reach = Math.max(asked + A_LITTLE, LEAST_REACH);
-        List<Opening> found = inEachCell(map, reach);
+        List<Opening> found = inEachCell(map, reach, asked);
         found.stream()
                 .filter(opening -> opening.size() < asked - SmallestOpening.EXACT)
                 .forEach(openings::add);
@@ -64,7 +67,7 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
         while (smallest.isEmpty() && reach < farthest) {
             reach = Math.min(farthest, reach * WIDER);
-            smallest = inAll(map, reach);
+            smallest = inEachCell(map, reach, 0).stream().reduce(RegisterLimit::smaller);
         }
         return new RegisterLimit(askedMm, reach * Grid.STEP_MM, openings, smallest);
     }
@@ -84,24 +87,25 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
         return gaps;
     }
 
-    private static List<Opening> inEachCell(FilmMap map, double reach) {
+    /** The smallest of each cell that is smaller than what is asked, or than all before; cells come in lots, so that it is always the same. */
+    private static List<Opening> inEachCell(FilmMap map, double reach, double asked) {
         Outlines outlines = Outlines.of(map, reach);
-        return Arrays.stream(outlines.exits().cells())
-                .parallel()
-                .boxed()
-                .flatMap(cell -> SmallestOpening.of(map, outlines, cell, reach).stream())
-                .toList();
-    }
-
-    private static Optional<Opening> inAll(FilmMap map, double reach) {
-        Outlines outlines = Outlines.of(map, reach);
-        Optional<Opening> smallest = Optional.empty();
-        for (long cell : outlines.exits().cells()) {
-            double bound = smallest.map(Opening::size).orElse(reach);
-            Optional<Opening> best = smallest;
-            smallest = SmallestOpening.of(map, outlines, cell, bound).or(() -> best);
+        long[] cells = outlines.exits().cells();
+        List<Opening> found = new ArrayList<>();
+        double bound = reach;
+        for (int first = 0; first < cells.length; first += LOT) {
+            double least = bound;
+            List<Opening> more = Arrays.stream(cells, first, Math.min(cells.length, first + LOT))
+                    .parallel()
+                    .boxed()
+                    .flatMap(cell -> SmallestOpening.of(map, outlines, cell, least).stream())
+                    .toList();
+            for (Opening opening : more) {
+                bound = Math.max(asked, Math.min(bound, opening.size()));
+            }
+            found.addAll(more);
         }
-        return smallest;
+        return found;
     }
 
     private static Opening smaller(Opening one, Opening other) {

@@ -12,6 +12,9 @@ final class Shore {
      */
     static final double SEAM = 8;
 
+    /** Hulls that are asked about may be as large as the reach, and mostly are much smaller. */
+    private static final double FINER = 4;
+
     /** In every cell what comes into the seam around it, and what crossing forgives in it; some of it more than once. */
     private final Cells<Stretch> cells;
 
@@ -24,7 +27,7 @@ final class Shore {
      * @param reach questions are about things of up to that size, and nearer to a crossing than that all counts as sheet; in grid steps
      */
     Shore(double reach) {
-        cells = new Cells<>(reach);
+        cells = new Cells<>(reach / FINER);
         crossings = new Cells<>(reach);
         this.reach = reach;
     }
@@ -45,8 +48,12 @@ final class Shore {
 
     /** Whether some places, and all that lies between them, lie in the picture and not in the seam beside the sheet. */
     boolean isClear(List<Spot> spots) {
+        double left = spots.stream().mapToDouble(Spot::x).min().orElseThrow() - SEAM;
+        double right = spots.stream().mapToDouble(Spot::x).max().orElseThrow() + SEAM;
+        double top = spots.stream().mapToDouble(Spot::y).min().orElseThrow() - SEAM;
+        double bottom = spots.stream().mapToDouble(Spot::y).max().orElseThrow() + SEAM;
         for (Stretch edge : edgesAround(spots)) {
-            if (isNear(edge, spots)) {
+            if (edge.reachesInto(left, top, right, bottom) && isNear(edge, spots)) {
                 return false;
             }
         }
@@ -105,6 +112,20 @@ final class Shore {
         Stretch way = Stretch.between(one.middle(), other.middle());
         around(ends, crossings, crossing -> walls.add(way.acrossAt(crossing, reach)));
         return walls.stream().anyMatch(wall -> ways.stream().allMatch(wall::crosses));
+    }
+
+    /** Whether a corner of the sheet lies in all triangles with one corner on each of three stretches. */
+    boolean isAmid(Stretch one, Stretch other, Stretch third) {
+        List<Spot> ends = List.of(one.start(), one.end(), other.start(), other.end(), third.start(), third.end());
+        for (Stretch edge : edgesAround(ends)) {
+            int side = one.sideOfWaysTo(other, edge.ax(), edge.ay());
+            if (side != 0
+                    && side == other.sideOfWaysTo(third, edge.ax(), edge.ay())
+                    && side == third.sideOfWaysTo(one, edge.ax(), edge.ay())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<Stretch> edgesAround(List<Spot> spots) {

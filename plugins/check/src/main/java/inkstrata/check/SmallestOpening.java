@@ -45,48 +45,72 @@ final class SmallestOpening {
     static Optional<Opening> of(FilmMap map, Outlines outlines, long cell, double bound) {
         SmallestOpening search = new SmallestOpening(map, outlines, cell, bound);
         for (Bunch one : outlines.exits().in(cell)) {
-            search.extend(List.of(one), search.above(one));
+            search.extend(List.of(one), map.films(one.cover()), search.above(one));
         }
         return search.best;
     }
 
     /** Sets of films with higher numbers, so that nothing is found twice. */
     private List<Bunch> above(Bunch one) {
-        return around.stream().filter(next -> next.cover() > one.cover()).toList();
+        int first = 0;
+        while (first < around.size() && around.get(first).cover() <= one.cover()) {
+            first++;
+        }
+        return around.subList(first, around.size());
     }
 
     /**
      * Adds sets of films until they have none in common. One that they have must be missing in some set to be added: tried are those that lack
      * the film that fewest lack.
      *
-     * @param candidates that may be added; all with others have been looked at
+     * @param common the films that all so far have
+     * @param candidates that may be added; all others have been looked at
      */
-    private void extend(List<Bunch> bunches, List<Bunch> candidates) {
-        List<Bunch> near = new ArrayList<>(candidates);
-        near.removeIf(next -> isFar(next, bunches));
-        for (Bunch next : fewestLacking(common(bunches, -1), near)) {
-            near.remove(next);
-            List<Bunch> more = new ArrayList<>(bunches);
-            more.add(next);
-            if (isFar(next, bunches) || !needsEach(more)) {
+    private void extend(List<Bunch> bunches, BitSet common, List<Bunch> candidates) {
+        List<Bunch> near = new ArrayList<>();
+        for (Bunch next : candidates) {
+            if (!isFar(next, bunches)) {
+                near.add(next);
+            }
+        }
+        int film = fewestLack(common, near);
+        for (int at = 0; at < near.size(); at++) {
+            Bunch next = near.get(at);
+            BitSet films = map.films(next.cover());
+            if (films.get(film)) {
                 continue;
             }
-            if (common(more, -1).isEmpty()) {
+            near.remove(at--);
+            if (isFar(next, bunches) || !needsEach(bunches, next)) {
+                continue;
+            }
+            List<Bunch> more = new ArrayList<>(bunches);
+            more.add(next);
+            BitSet left = (BitSet) common.clone();
+            left.and(films);
+            if (left.isEmpty()) {
                 narrow(more.toArray(Bunch[]::new));
             } else {
-                extend(more, near);
+                extend(more, left, near);
             }
         }
     }
 
-    /** Of some bunches those that lack one film, the one of some films that fewest of them lack. */
-    private List<Bunch> fewestLacking(BitSet films, List<Bunch> bunches) {
-        return films.stream()
-                .mapToObj(film -> bunches.stream()
-                        .filter(bunch -> !map.films(bunch.cover()).get(film))
-                        .toList())
-                .min(Comparator.comparingInt(List::size))
-                .orElse(List.of());
+    /** The one of some films that fewest bunches lack. */
+    private int fewestLack(BitSet films, List<Bunch> bunches) {
+        int found = -1;
+        int fewest = Integer.MAX_VALUE;
+        for (int film = films.nextSetBit(0); film >= 0; film = films.nextSetBit(film + 1)) {
+            int lacking = 0;
+            for (Bunch bunch : bunches) {
+                lacking += map.films(bunch.cover()).get(film) ? 0 : 1;
+            }
+            if (lacking < fewest) {
+                fewest = lacking;
+                found = film;
+            }
+        }
+        return found;
     }
 
     private boolean isFar(Bunch next, List<Bunch> bunches) {
@@ -98,26 +122,28 @@ final class SmallestOpening {
         return false;
     }
 
-    private boolean needsEach(List<Bunch> bunches) {
-        BitSet all = common(bunches, -1);
-        for (int without = 0; without < bunches.size(); without++) {
-            if (common(bunches, without).equals(all)) {
+    /** Whether each bunch, and one more, lacks a film that all the others have. */
+    private boolean needsEach(List<Bunch> bunches, Bunch next) {
+        List<Bunch> all = new ArrayList<>(bunches);
+        all.add(next);
+        for (Bunch needed : all) {
+            BitSet others = null;
+            for (Bunch other : all) {
+                if (other != needed) {
+                    BitSet films = map.films(other.cover());
+                    if (others == null) {
+                        others = (BitSet) films.clone();
+                    } else {
+                        others.and(films);
+                    }
+                }
+            }
+            others.andNot(map.films(needed.cover()));
+            if (others.isEmpty()) {
                 return false;
             }
         }
         return true;
-    }
-
-    /** The films that the sets of all bunches have in common, but for the one at a position. */
-    private BitSet common(List<Bunch> bunches, int without) {
-        BitSet common =
-                (BitSet) map.films(bunches.get(without == 0 ? 1 : 0).cover()).clone();
-        for (int i = 0; i < bunches.size(); i++) {
-            if (i != without) {
-                common.and(map.films(bunches.get(i).cover()));
-            }
-        }
-        return common;
     }
 
     private boolean isTooFar(double distance) {
@@ -158,7 +184,7 @@ final class SmallestOpening {
         return sum;
     }
 
-    /** Whether single stretches need no halving: the best of them is known, or sheet lies between them. */
+    /** Whether single stretches need no halving: the best of them is known, or sheet lies between them wherever on them places are. */
     private boolean isSettled(Bunch[] bunches, double least) {
         List<Stretch> stretches = new ArrayList<>(bunches.length);
         double longest = 0;
@@ -184,6 +210,11 @@ final class SmallestOpening {
             for (int j = 0; j < i; j++) {
                 if (shore.isAcross(stretches.get(i), stretches.get(j))) {
                     return true;
+                }
+                for (int k = 0; k < j; k++) {
+                    if (shore.isAmid(stretches.get(i), stretches.get(j), stretches.get(k))) {
+                        return true;
+                    }
                 }
             }
         }

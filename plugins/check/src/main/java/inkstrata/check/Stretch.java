@@ -40,6 +40,14 @@ record Stretch(double ax, double ay, double bx, double by) {
         return new Stretch((ax + bx) / 2, (ay + by) / 2, bx, by);
     }
 
+    /** Whether its bounding rectangle meets another one. */
+    boolean reachesInto(double left, double top, double right, double bottom) {
+        return Math.min(ax, bx) <= right
+                && Math.max(ax, bx) >= left
+                && Math.min(ay, by) <= bottom
+                && Math.max(ay, by) >= top;
+    }
+
     /** Its point that is nearest to a spot. */
     Spot nearest(Spot spot) {
         double dx = bx - ax;
@@ -91,6 +99,18 @@ record Stretch(double ax, double ay, double bx, double by) {
     /** Positive on the side of positive cross products. */
     double side(double x, double y) {
         return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+    }
+
+    /** On which side of all ways from here to another stretch a place lies: that of positive cross products is 1; 0 if not of all. */
+    int sideOfWaysTo(Stretch other, double x, double y) {
+        // Sides change evenly along either stretch, so their ends tell.
+        double first = new Stretch(ax, ay, other.ax, other.ay).side(x, y);
+        double second = new Stretch(ax, ay, other.bx, other.by).side(x, y);
+        double third = new Stretch(bx, by, other.ax, other.ay).side(x, y);
+        double fourth = new Stretch(bx, by, other.bx, other.by).side(x, y);
+        boolean isLeft = first > 0 && second > 0 && third > 0 && fourth > 0;
+        boolean isRight = first < 0 && second < 0 && third < 0 && fourth < 0;
+        return isLeft ? 1 : isRight ? -1 : 0;
     }
 
     /** The diameter of a disc that lies square to this. */
