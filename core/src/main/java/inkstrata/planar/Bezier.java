@@ -130,8 +130,16 @@ final class Bezier {
         };
     }
 
-    /** With the same ends and that area beside the line between them, bent more or less for it; empty if that takes too much. */
+    /**
+     * With the same ends and that area beside the line between them: bent more or less for it; or if that takes too much, since it hardly bends, with
+     * its inner control points moved square to that line. Empty for a line, and where both ends are one.
+     */
     Optional<Bezier> withAreaBesideChord(double area) {
+        Optional<Bezier> bent = bentFor(area);
+        return bent.isPresent() ? bent : pushedFor(area);
+    }
+
+    private Optional<Bezier> bentFor(double area) {
         double bend = 1;
         Bezier bent = this;
         for (int step = 0; step < AREA_STEPS; step++) {
@@ -144,6 +152,28 @@ final class Bezier {
             bent = bent(bend);
         }
         return Optional.of(bent);
+    }
+
+    private Optional<Bezier> pushedFor(double area) {
+        int end = degree();
+        double dx = x(end) - x(0);
+        double dy = y(end) - y(0);
+        if (end == 1 || (dx == 0 && dy == 0)) {
+            return Optional.empty();
+        }
+        // Areas are linear in how far points are pushed.
+        double now = areaBesideChord();
+        double times = (area - now) / (pushed(dy, -dx).areaBesideChord() - now);
+        return Optional.of(pushed(times * dy, -times * dx));
+    }
+
+    private Bezier pushed(double dx, double dy) {
+        double[] s = c.clone();
+        for (int i = 2; i < c.length - 2; i += 2) {
+            s[i] += dx;
+            s[i + 1] += dy;
+        }
+        return new Bezier(s);
     }
 
     /** A cubic with its handles that many times as long; a quadratic whose control point is that many times as far off the middle. */

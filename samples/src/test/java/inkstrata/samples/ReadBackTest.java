@@ -34,7 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Films of flags, 200 mm wide and with traps, read back from their files: as many faces as were printed, slivers along outlines apart the
- * same, where a curve is cut into chords at other places than in the map, and the same area, to a millionth of the picture and to half
+ * same, where a curve is cut into chords at other places than in the map, and the same area, to a millionth of the picture and to a quarter of
  * a grid step along the outline. How many have the area to a millionth of their own is told and not asked: rounding to the grid leaves small
  * films with long outlines more.
  */
@@ -68,7 +68,7 @@ class ReadBackTest {
 
     private final class Tally {
         private final List<String> faults = new ArrayList<>();
-        private final Plugins plugins = Press.plugins();
+        private final Plugins plugins = withoutInspectors(Press.plugins());
         private final Job job = JobReader.read("", "merge: 0");
         private int flags;
         private int films;
@@ -76,6 +76,11 @@ class ReadBackTest {
         private double worst;
         private long curveBytes;
         private long polygonBytes;
+
+        /** What is found wrong with films is nothing to do with how they are read. */
+        private static Plugins withoutInspectors(Plugins all) {
+            return new Plugins(all.planners(), all.shapers(), List.of(), all.writers());
+        }
 
         void flags(int count) throws IOException {
             for (String name : Flags.names()) {
@@ -129,7 +134,7 @@ class ReadBackTest {
             if (read.polygons().size() != faces) {
                 faults.add(name + ": " + read.polygons().size() + " faces for " + faces);
             }
-            double rounding = MILLIONTH * printed.areaMm2() + Grid.STEP_MM / 2 * printed.perimeterMm();
+            double rounding = MILLIONTH * printed.areaMm2() + Grid.STEP_MM / 4 * printed.perimeterMm();
             if (!isSliver || !(off <= MILLIONTH * picture) || !(off <= rounding)) {
                 faults.add(name + ": " + off + " mm2 off, slivers alone: " + isSliver);
             }
