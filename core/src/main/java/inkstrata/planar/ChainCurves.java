@@ -150,7 +150,7 @@ final class ChainCurves {
             t[to - from] = nearest(curve.get(), vertices[to], t[to - from], t[to - from - 1]);
             t[0] = first;
             Following.of(curve.get(), t, stretch, line(vertices[from], vertices[to]))
-                    .pieces(0, to - from, pieces);
+                    .pieces(pieces);
             return;
         }
         Stretch edgesHere = stretch(vertices, from, to);

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -39,22 +40,29 @@ final class Detours {
      * @return whether it went straight until now, and no longer does
      */
     boolean lead(int ax, int ay, int bx, int by, int px, int py) {
-        boolean isFlat = Math.abs(bx - ax) >= Math.abs(by - ay);
-        boolean isBetween = isFlat ? isBetween(ax, px, bx) : isBetween(ay, py, by);
-        int side = Long.signum(Predicates.cross(ax, ay, bx, by, px, py));
-        if (!isBetween || side == 0) {
+        Chord chord = Chord.of(ax, ay, bx, by);
+        Optional<Point> point = aside(ax, ay, bx, by, px, py).filter(this::isFree);
+        if (point.isEmpty() || points.containsKey(chord)) {
             return false;
         }
-        Point point = isFlat
-                ? new Point(px, py - side * Integer.signum(bx - ax))
-                : new Point(px + side * Integer.signum(by - ay), py);
-        Chord chord = Chord.of(ax, ay, bx, by);
-        boolean isNew = !points.containsKey(chord) && isFree(point);
-        if (isNew) {
-            points.put(chord, point);
-            taken.add(point);
+        points.put(chord, point.get());
+        taken.add(point.get());
+        return true;
+    }
+
+    /** On the other side of the chord, a step from it, beside the point that it passes. */
+    private static Optional<Point> aside(int ax, int ay, int bx, int by, int px, int py) {
+        int dx = Integer.signum(bx - ax);
+        int dy = Integer.signum(by - ay);
+        int side = Long.signum(Predicates.cross(ax, ay, bx, by, px, py));
+        boolean isFlat = Math.abs(bx - ax) > Math.abs(by - ay);
+        if (bx - ax == ay - by && px + py > ax + ay) {
+            // Falls at 45 degrees, through the lowest and leftmost corner of the pixel, which is in.
+            return Optional.of(new Point(px - 1, py - 1));
+        } else if (side == 0 || !(isFlat ? isBetween(ax, px, bx) : isBetween(ay, py, by))) {
+            return Optional.empty();
         }
-        return isNew;
+        return Optional.of(isFlat ? new Point(px, py - side * dx) : new Point(px + side * dy, py));
     }
 
     /** Whether nothing else is there, and the point within the frame. */

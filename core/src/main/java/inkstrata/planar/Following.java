@@ -34,20 +34,40 @@ record Following(Stretch edges, double[] t, Bezier curve) {
                 .orElse(drawn);
     }
 
-    void pieces(int from, int to, List<Bezier> pieces) {
+    /** The curve as it is, or where it leaves the edges, parts of it as long as may be and lines between. */
+    void pieces(List<Bezier> pieces) {
+        for (int from = 0; from < edges.last(); ) {
+            int to = isNear(from, edges.last()) ? edges.last() : farthest(from);
+            Bezier part = part(from, to);
+            pieces.add(isStraight(part) || !isNear(from, to) ? line(part) : part);
+            from = to;
+        }
+    }
+
+    /** How far one part goes that starts at a vertex: the next vertex at least, the last but one at most. */
+    private int farthest(int from) {
+        int near = from + 1;
+        int far = edges.last();
+        while (far - near > 1) {
+            int middle = (near + far) / 2;
+            if (isNear(from, middle)) {
+                near = middle;
+            } else {
+                far = middle;
+            }
+        }
+        return near;
+    }
+
+    private boolean isNear(int from, int to) {
+        double[] between = relative(Arrays.copyOfRange(t, from, to + 1));
+        return edges.distance(part(from, to), from, to, between) <= Stretch.TOLERANCE;
+    }
+
+    private Bezier part(int from, int to) {
         double[] start = point(from);
         double[] end = point(to);
-        Bezier part = curve.part(t[from], t[to]).between(start[0], start[1], end[0], end[1]);
-        double off = edges.distance(part, from, to, relative(Arrays.copyOfRange(t, from, to + 1)));
-        if (off <= Stretch.TOLERANCE) {
-            pieces.add(isStraight(part) ? line(part) : part);
-        } else if (to - from > 1) {
-            int middle = (from + to) / 2;
-            pieces(from, middle, pieces);
-            pieces(middle, to, pieces);
-        } else {
-            pieces.add(line(part));
-        }
+        return curve.part(t[from], t[to]).between(start[0], start[1], end[0], end[1]);
     }
 
     /** Where a curve that is cut at a vertex is cut: at the curve's own point, or as near to it as may be. */

@@ -1,10 +1,14 @@
 package inkstrata.artwork.svg;
 
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import inkstrata.colour.Rgb;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Writer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +39,15 @@ public final class Resvg implements AutoCloseable {
 
     public static Resvg start() throws IOException, InterruptedException {
         Files.createDirectories(FOLDER);
+        // Tests of another process wait until it is there.
+        try (FileChannel lock = FileChannel.open(FOLDER.resolve("lock"), CREATE, WRITE)) {
+            lock.lock();
+            install();
+        }
+        return new Resvg(begin("node", "visible-areas.js"));
+    }
+
+    private static void install() throws IOException, InterruptedException {
         for (String file : List.of("package.json", "visible-areas.js")) {
             try (InputStream stream = Resvg.class.getResourceAsStream("/inkstrata/artwork/node/" + file)) {
                 Files.copy(stream, FOLDER.resolve(file), StandardCopyOption.REPLACE_EXISTING);
@@ -47,7 +60,6 @@ public final class Resvg implements AutoCloseable {
                 throw new IOException("npm install in core/" + FOLDER + " ended with code " + code);
             }
         }
-        return new Resvg(begin("node", "visible-areas.js"));
     }
 
     private static Process begin(String... command) throws IOException {
