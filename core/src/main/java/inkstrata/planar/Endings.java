@@ -1,6 +1,8 @@
 package inkstrata.planar;
 
 import inkstrata.measure.Grid;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
@@ -12,15 +14,29 @@ final class Endings {
     private final Borderlines lines;
     private final StackKinds kinds;
     private final List<StackSet> areas;
+    /** Those with an end of any area to their left. */
     private final HPRtree halves = new HPRtree();
 
     /** @param areas that spread */
-    Endings(Borderlines lines, StackKinds kinds, List<StackSet> areas) {
+    Endings(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         this.lines = lines;
         this.kinds = kinds;
         this.areas = areas;
-        for (int h = 0; h < lines.size(); h += 2) {
-            if (lines.kind(h) != Borderlines.NONE && lines.kind(h ^ 1) != Borderlines.NONE) {
+        BitSet[] asked = new BitSet[kinds.count()];
+        BitSet[] ends = new BitSet[kinds.count()];
+        Arrays.setAll(asked, kind -> new BitSet());
+        Arrays.setAll(ends, kind -> new BitSet());
+        for (int h = 0; h < lines.size(); h++) {
+            int left = lines.kind(h);
+            int right = lines.kind(h ^ 1);
+            if (left == Borderlines.NONE || right == Borderlines.NONE) {
+                continue;
+            }
+            if (!asked[left].get(right)) {
+                asked[left].set(right);
+                ends[left].set(right, spreads.stream().anyMatch(spread -> isEnding(left, right, spread)));
+            }
+            if (ends[left].get(right)) {
                 halves.insert(envelope(h), h);
             }
         }
@@ -38,18 +54,16 @@ final class Endings {
         boolean[] found = {false};
         halves.query(around, item -> {
             int h = (Integer) item;
-            if (!found[0] && (isEnding(h, spread) || isEnding(h ^ 1, spread))) {
+            if (!found[0] && isEnding(lines.kind(h), lines.kind(h ^ 1), spread)) {
                 found[0] = Distance.segmentToSegment(start(half), start(half ^ 1), start(h), start(h ^ 1)) < width;
             }
         });
         return found[0];
     }
 
-    /** Whether the area, beneath what it spreads into, lies to the left, and to the right only what it may spread over. */
-    private boolean isEnding(int half, Spread spread) {
+    /** Whether the area, beneath what it spreads into, lies on one side, and on the other only what it may spread over. */
+    private boolean isEnding(int left, int right, Spread spread) {
         StackSet area = areas.get(spread.area());
-        int left = lines.kind(half);
-        int right = lines.kind(half ^ 1);
         return kinds.isIn(spread.into(), left)
                 && kinds.isIn(area, left)
                 && kinds.isIn(spread.over(), right)

@@ -23,14 +23,17 @@ record Following(Stretch edges, double[] t, Bezier curve) {
         Bezier own = curve.part(t[0], t[last]);
         Bezier drawn = own.between(ends.x(0), ends.y(0), ends.x(1), ends.y(1));
         boolean isWhole = Math.abs(t[last] - t[0]) == 1 && !own.isMovedIn(drawn);
-        return new Following(edges, relative, isWhole ? drawn : withArea(drawn, edges, relative));
+        return new Following(edges, relative, isWhole ? drawn : withArea(drawn, edges, 0, last, relative));
     }
 
-    /** With the area beside it that is beside the edges, if it can be bent to that; chords of a part have not quite the part's own. */
-    private static Bezier withArea(Bezier drawn, Stretch edges, double[] t) {
-        int last = edges.last();
-        return drawn.withAreaBesideChord(edges.areaBeside(0, last, drawn))
-                .filter(bent -> edges.distance(bent, 0, last, t) <= Stretch.TOLERANCE)
+    /**
+     * With the area beside it that is beside some edges, if it can be bent to that; chords of a part have not quite the part's own.
+     *
+     * @param t for each vertex from the first to the last the parameter near it
+     */
+    private static Bezier withArea(Bezier drawn, Stretch edges, int from, int to, double[] t) {
+        return drawn.withAreaBesideChord(edges.areaBeside(from, to, drawn))
+                .filter(bent -> edges.distance(bent, from, to, t) <= Stretch.TOLERANCE)
                 .orElse(drawn);
     }
 
@@ -39,7 +42,9 @@ record Following(Stretch edges, double[] t, Bezier curve) {
         for (int from = 0; from < edges.last(); ) {
             int to = isNear(from, edges.last()) ? edges.last() : farthest(from);
             Bezier part = part(from, to);
-            pieces.add(isStraight(part) || !isNear(from, to) ? line(part) : part);
+            boolean isLine = isStraight(part) || !isNear(from, to);
+            boolean isAll = to - from == edges.last();
+            pieces.add(isLine ? line(part) : isAll ? part : withArea(part, edges, from, to, between(from, to)));
             from = to;
         }
     }
@@ -60,8 +65,11 @@ record Following(Stretch edges, double[] t, Bezier curve) {
     }
 
     private boolean isNear(int from, int to) {
-        double[] between = relative(Arrays.copyOfRange(t, from, to + 1));
-        return edges.distance(part(from, to), from, to, between) <= Stretch.TOLERANCE;
+        return edges.distance(part(from, to), from, to, between(from, to)) <= Stretch.TOLERANCE;
+    }
+
+    private double[] between(int from, int to) {
+        return relative(Arrays.copyOfRange(t, from, to + 1));
     }
 
     private Bezier part(int from, int to) {

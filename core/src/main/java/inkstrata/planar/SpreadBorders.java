@@ -27,7 +27,7 @@ final class SpreadBorders {
     /** For each half-edge what spreads across it to its left. */
     private final int[] spreadOf;
 
-    private SpreadBorders(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
+    SpreadBorders(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         this.lines = lines;
         this.kinds = kinds;
         this.areas = areas;
@@ -40,16 +40,15 @@ final class SpreadBorders {
     }
 
     /** All chains of all spreads. */
-    static List<BorderChain> chains(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
-        SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads);
+    List<BorderChain> chains() {
         List<BorderChain> chains = new ArrayList<>();
         boolean[] done = new boolean[lines.size()];
         for (int h = 0; h < done.length; h++) {
-            if (borders.spreadOf[h] != NOTHING && !done[h]) {
-                chains.add(borders.chain(h, done));
+            if (spreadOf[h] != NOTHING && !done[h]) {
+                chains.add(chain(h, done));
             }
         }
-        return borders.limited(chains);
+        return limited(chains);
     }
 
     private List<BorderChain> limited(List<BorderChain> chains) {
@@ -88,7 +87,7 @@ final class SpreadBorders {
 
     /** Where the area itself goes on beyond an edge for more than the width, it gains nothing. */
     private void leaveOutWhatGoesOn(int[] found) {
-        Endings endings = new Endings(lines, kinds, areas);
+        Endings endings = new Endings(lines, kinds, areas, spreads);
         for (int h = 0; h < found.length; h++) {
             if (found[h] != NOTHING && isOwn(h, found[h]) && !endings.isNear(h, spreads.get(found[h]))) {
                 found[h] = NOTHING;
@@ -105,8 +104,7 @@ final class SpreadBorders {
      * The points in which things meet that spread into each other but share no edge there. None where something lies that is
      * of no kind: what opens there is part of that.
      */
-    static List<Contact> contacts(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
-        SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads);
+    List<Contact> contacts() {
         List<Contact> contacts = new ArrayList<>();
         Ints around = new Ints(8);
         for (int vertex = 0; vertex < lines.vertexCount(); vertex++) {
@@ -118,7 +116,7 @@ final class SpreadBorders {
                 half = lines.nextAround(half);
             } while (half != first);
             if (around.size() >= 4) {
-                borders.addContacts(around.toArray(), lines.x(vertex), lines.y(vertex), contacts);
+                addContacts(around.toArray(), lines.x(vertex), lines.y(vertex), contacts);
             }
         }
         return contacts;

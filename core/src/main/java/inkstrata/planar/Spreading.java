@@ -55,10 +55,11 @@ public final class Spreading {
         StackKinds kinds = StackKinds.of(map.stacks().size(), sets);
         try (Crew crew = new Crew(map.threads())) {
             Borderlines lines = Borderlines.of(map.edges(), kinds.kindOfStack(), crew);
-            List<BorderChain> chains = SpreadBorders.chains(lines, kinds, areas, spreads);
+            SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads);
+            List<BorderChain> chains = borders.chains();
             double[] borderMm = new double[spreads.size()];
             chains.forEach(chain -> borderMm[chain.spread()] += chain.lengthMm());
-            List<Contact> contacts = SpreadBorders.contacts(lines, kinds, areas, spreads);
+            List<Contact> contacts = borders.contacts();
             boolean[] isAnywhere = new boolean[spreads.size()];
             chains.forEach(chain -> isAnywhere[chain.spread()] = true);
             contacts.forEach(contact -> isAnywhere[contact.spread()] = true);

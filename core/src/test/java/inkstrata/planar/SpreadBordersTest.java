@@ -105,11 +105,12 @@ class SpreadBordersTest {
     private static List<BorderChain> chains(PlanarMap map, Spread spread) {
         StackKinds kinds = StackKinds.of(map.stacks().size(), List.of(spread.from(), spread.into()));
         try (Crew crew = new Crew(2)) {
-            return SpreadBorders.chains(
-                    Borderlines.of(map.edges(), kinds.kindOfStack(), crew),
-                    kinds,
-                    List.of(spread.from()),
-                    List.of(spread));
+            return new SpreadBorders(
+                            Borderlines.of(map.edges(), kinds.kindOfStack(), crew),
+                            kinds,
+                            List.of(spread.from()),
+                            List.of(spread))
+                    .chains();
         }
     }
 

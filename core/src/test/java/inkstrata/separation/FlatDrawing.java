@@ -75,7 +75,7 @@ public final class FlatDrawing {
                 .mapToObj(stack -> row(map, stack, order))
                 .toList();
         Sheet sheet = new Sheet(new Size(width, height), Rgb.WHITE, side);
-        PlanningTable table = new PlanningTable(sheet, List.of(order), rows);
+        PlanningTable table = new PlanningTable(sheet, List.of(order), List.of(), rows, map.neighbours());
         List<Pull> pulls = new ArrayList<>();
         for (Ink ink : order) {
             pulls.add(new Pull(

@@ -1,6 +1,6 @@
 package inkstrata.check;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -10,15 +10,15 @@ final class Bunch {
     private static final Comparator<Stretch> BY_Y = Comparator.comparingDouble(stretch -> stretch.ay() + stretch.by());
 
     private final int cover;
-    private final double left;
-    private final double top;
-    private final double right;
-    private final double bottom;
+    private final Box box;
     private final double extent;
-    /** The only stretch, or the first of several. */
+    private final boolean isSingle;
     private final Stretch stretch;
-    /** Two, or none if this is single. */
-    private final List<Bunch> halves;
+    private final List<Stretch> stretches;
+    /** Found when they are first asked for, by whichever thread: always the same. */
+    private Halves halves;
+
+    private record Halves(Bunch first, Bunch second) {}
 
     /**
      * A bunch of its own.
@@ -26,35 +26,17 @@ final class Bunch {
      * @param cover number of the set of films
      * @param stretches one or more
      */
-    static Bunch of(int cover, List<Stretch> stretches) {
-        return new Bunch(cover, stretches.toArray(Stretch[]::new), 0, stretches.size());
-    }
-
-    private Bunch(int cover, Stretch[] stretches, int from, int to) {
-        double l = Double.POSITIVE_INFINITY;
-        double t = Double.POSITIVE_INFINITY;
-        double r = Double.NEGATIVE_INFINITY;
-        double b = Double.NEGATIVE_INFINITY;
-        for (int i = from; i < to; i++) {
-            l = Math.min(l, Math.min(stretches[i].ax(), stretches[i].bx()));
-            r = Math.max(r, Math.max(stretches[i].ax(), stretches[i].bx()));
-            t = Math.min(t, Math.min(stretches[i].ay(), stretches[i].by()));
-            b = Math.max(b, Math.max(stretches[i].ay(), stretches[i].by()));
+    Bunch(int cover, List<Stretch> stretches) {
+        Box all = Box.EMPTY;
+        for (Stretch stretch : stretches) {
+            all = all.with(Box.around(stretch));
         }
         this.cover = cover;
-        left = l;
-        top = t;
-        right = r;
-        bottom = b;
-        extent = Math.sqrt((r - l) * (r - l) + (b - t) * (b - t));
-        if (to - from > 1) {
-            Arrays.sort(stretches, from, to, r - l > b - t ? BY_X : BY_Y);
-            int middle = (from + to) >>> 1;
-            halves = List.of(new Bunch(cover, stretches, from, middle), new Bunch(cover, stretches, middle, to));
-        } else {
-            halves = List.of();
-        }
-        stretch = stretches[from];
+        this.box = all;
+        this.extent = all.diagonal();
+        this.isSingle = stretches.size() == 1;
+        this.stretch = stretches.get(0);
+        this.stretches = stretches;
     }
 
     /** The number of the set of films that ends at these stretches. */
@@ -63,7 +45,7 @@ final class Bunch {
     }
 
     boolean isSingle() {
-        return halves.isEmpty();
+        return isSingle;
     }
 
     /** The first of its stretches; the only one if it is single. */
@@ -78,20 +60,28 @@ final class Bunch {
 
     /** No place of one is nearer to a place of the other; exact between single stretches. */
     double distanceTo(Bunch other) {
-        return isSingle() && other.isSingle() ? stretch.distanceTo(other.stretch) : boxDistanceTo(other);
-    }
-
-    private double boxDistanceTo(Bunch other) {
-        double dx = Math.max(0, Math.max(left - other.right, other.left - right));
-        double dy = Math.max(0, Math.max(top - other.bottom, other.top - bottom));
-        return Math.sqrt(dx * dx + dy * dy);
+        return isSingle && other.isSingle ? stretch.distanceTo(other.stretch) : box.distanceTo(other.box);
     }
 
     Bunch firstHalf() {
-        return isSingle() ? of(cover, List.of(stretch.firstHalf())) : halves.get(0);
+        return isSingle ? new Bunch(cover, List.of(stretch.firstHalf())) : halves().first;
     }
 
     Bunch secondHalf() {
-        return isSingle() ? of(cover, List.of(stretch.secondHalf())) : halves.get(1);
+        return isSingle ? new Bunch(cover, List.of(stretch.secondHalf())) : halves().second;
+    }
+
+    private Halves halves() {
+        Halves known = halves;
+        if (known == null) {
+            List<Stretch> sorted = new ArrayList<>(stretches);
+            sorted.sort(box.width() > box.height() ? BY_X : BY_Y);
+            int middle = sorted.size() / 2;
+            known = new Halves(
+                    new Bunch(cover, sorted.subList(0, middle)),
+                    new Bunch(cover, sorted.subList(middle, sorted.size())));
+            halves = known;
+        }
+        return known;
     }
 }

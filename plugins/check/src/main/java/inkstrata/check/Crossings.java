@@ -45,9 +45,8 @@ final class Crossings {
     }
 
     private void addSides(Spot vertex, Edge edge) {
-        double seam = Shore.SEAM;
-        corners.near(vertex.x() - seam, vertex.y() - seam, vertex.x() + seam, vertex.y() + seam, corner -> {
-            if (corner.distanceTo(vertex) <= seam) {
+        corners.near(Box.around(vertex).wider(Shore.SEAM), corner -> {
+            if (corner.distanceTo(vertex) <= Shore.SEAM) {
                 sidesAt.get(corner).add(edge);
             }
         });

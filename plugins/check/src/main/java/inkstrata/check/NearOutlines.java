@@ -32,7 +32,7 @@ final class NearOutlines {
     Optional<Spot> nearest(Spot spot, double reach) {
         double margin = reach + stretches.size() / 2;
         Spot[] best = {null};
-        stretches.near(spot.x() - margin, spot.y() - margin, spot.x() + margin, spot.y() + margin, stretch -> {
+        stretches.near(Box.around(spot).wider(margin), stretch -> {
             Spot near = stretch.nearest(spot);
             double least = best[0] == null ? reach : best[0].distanceTo(spot);
             if (near.distanceTo(spot) < least) {

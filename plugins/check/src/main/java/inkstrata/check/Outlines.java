@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -18,8 +19,13 @@ import java.util.function.Consumer;
  * @param shore the picture's outline
  */
 record Outlines(Cells<Bunch> exits, Shore shore) {
-    /** An exit of one set of films. */
-    private record Exit(int cover, Stretch stretch) {}
+    /**
+     * A stretch across which a set of films ends, or two.
+     *
+     * @param left number of the set on that side if it ends there, else {@link FilmMap#SHEET}
+     * @param right likewise
+     */
+    private record Exit(Stretch stretch, int left, int right) {}
 
     /**
      * Sorts them.
@@ -29,45 +35,37 @@ record Outlines(Cells<Bunch> exits, Shore shore) {
     static Outlines of(FilmMap map, double reach) {
         Shore shore = new Shore(reach);
         Crossings.of(map).forEach(shore::addCrossing);
-        map.edges().stream().filter(Edge::isShore).forEach(edge -> shore.add(edge.way()));
-        List<Exit> found = map.edges().parallelStream()
-                .filter(edge -> !edge.isShore())
-                .flatMap(edge -> exits(edge, map, shore, reach).stream())
-                .toList();
+        // Places within reach of each other lie in cells side by side: no place is farther than a quarter of it from
+        // the middle of its stretch.
         Cells<Exit> exits = new Cells<>(1.5 * reach);
-        for (Exit exit : found) {
-            Spot middle = exit.stretch().middle();
-            exits.add(middle.x(), middle.y(), exit);
+        for (Edge edge : map.edges()) {
+            if (edge.isShore()) {
+                shore.add(edge.way());
+            } else {
+                addExits(edge, map, reach / 2, exits);
+            }
         }
-        return new Outlines(bunched(exits), shore);
+        return new Outlines(bunched(exits, shore), shore);
     }
 
-    /** Both sides of an edge may be one; none of its parts is one if it lies where nothing counts. */
-    private static List<Exit> exits(Edge edge, FilmMap map, Shore shore, double reach) {
-        boolean isLeft = isExit(map.films(edge.left()), map.films(edge.right()));
-        boolean isRight = isExit(map.films(edge.right()), map.films(edge.left()));
-        List<Exit> found = new ArrayList<>(2);
-        if (isLeft || isRight) {
-            chop(
-                    edge.way(),
-                    reach / 2,
-                    whole -> shore.cut(whole, part -> {
-                        if (isLeft) {
-                            found.add(new Exit(edge.left(), part));
-                        }
-                        if (isRight) {
-                            found.add(new Exit(edge.right(), part));
-                        }
-                    }));
+    private static void addExits(Edge edge, FilmMap map, double longest, Cells<Exit> exits) {
+        int left = isExit(map.films(edge.left()), map.films(edge.right())) ? edge.left() : FilmMap.SHEET;
+        int right = isExit(map.films(edge.right()), map.films(edge.left())) ? edge.right() : FilmMap.SHEET;
+        if (left == FilmMap.SHEET && right == FilmMap.SHEET) {
+            return;
         }
-        return found;
+        chop(edge.way(), longest, part -> {
+            double x = (part.ax() + part.bx()) / 2;
+            double y = (part.ay() + part.by()) / 2;
+            exits.add(x, y, new Exit(part, left, right));
+        });
     }
 
-    private static Cells<Bunch> bunched(Cells<Exit> exits) {
+    private static Cells<Bunch> bunched(Cells<Exit> exits, Shore shore) {
         long[] cells = exits.cells();
         List<List<Bunch>> bunches = Arrays.stream(cells)
                 .parallel()
-                .mapToObj(cell -> bunched(exits.in(cell)))
+                .mapToObj(cell -> bunched(exits.in(cell), shore))
                 .toList();
         Cells<Bunch> all = new Cells<>(exits.size());
         for (int cell = 0; cell < cells.length; cell++) {
@@ -78,14 +76,29 @@ record Outlines(Cells<Bunch> exits, Shore shore) {
         return all;
     }
 
-    private static List<Bunch> bunched(List<Exit> exits) {
+    /** None of their parts counts that lies where nothing does. */
+    private static List<Bunch> bunched(List<Exit> exits, Shore shore) {
         NavigableMap<Integer, List<Stretch>> byCover = new TreeMap<>();
+        Box box = Box.EMPTY;
         for (Exit exit : exits) {
-            byCover.computeIfAbsent(exit.cover(), cover -> new ArrayList<>()).add(exit.stretch());
+            box = box.with(Box.around(exit.stretch()));
+        }
+        Shore.Near near = shore.near(box);
+        for (Exit exit : exits) {
+            near.cut(exit.stretch(), part -> {
+                add(exit.left(), part, byCover);
+                add(exit.right(), part, byCover);
+            });
         }
         return byCover.entrySet().stream()
-                .map(set -> Bunch.of(set.getKey(), set.getValue()))
+                .map(set -> new Bunch(set.getKey(), set.getValue()))
                 .toList();
+    }
+
+    private static void add(int cover, Stretch part, Map<Integer, List<Stretch>> byCover) {
+        if (cover != FilmMap.SHEET) {
+            byCover.computeIfAbsent(cover, number -> new ArrayList<>()).add(part);
+        }
     }
 
     private static boolean isExit(BitSet films, BitSet beyond) {

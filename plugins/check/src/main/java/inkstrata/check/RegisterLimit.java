@@ -39,8 +39,10 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
 
     private static final double WIDER = 1.5;
 
-    /** Cells that are searched side by side, before what was found narrows the search. */
-    private static final int LOT = 512;
+    /** Cells that are searched side by side, before what was found narrows the search: that many at first, then twice as many each time. */
+    private static final int FIRST_LOT = 16;
+
+    private static final int LARGEST_LOT = 1024;
 
     RegisterLimit {
         openings = List.copyOf(openings);
@@ -93,9 +95,11 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
         long[] cells = outlines.exits().cells();
         List<Opening> found = new ArrayList<>();
         double bound = reach;
-        for (int first = 0; first < cells.length; first += LOT) {
+        int lot = FIRST_LOT;
+        for (int first = 0; first < cells.length; ) {
+            int end = Math.min(cells.length, first + lot);
             double least = bound;
-            List<Opening> more = Arrays.stream(cells, first, Math.min(cells.length, first + LOT))
+            List<Opening> more = Arrays.stream(cells, first, end)
                     .parallel()
                     .boxed()
                     .flatMap(cell -> SmallestOpening.of(map, outlines, cell, least).stream())
@@ -104,6 +108,8 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
                 bound = Math.max(asked, Math.min(bound, opening.size()));
             }
             found.addAll(more);
+            first = end;
+            lot = Math.min(LARGEST_LOT, 2 * lot);
         }
         return found;
     }

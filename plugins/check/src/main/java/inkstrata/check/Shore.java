@@ -33,32 +33,26 @@ final class Shore {
     }
 
     void addCrossing(Spot spot) {
-        crossings.add(spot.x() - reach, spot.y() - reach, spot.x() + reach, spot.y() + reach, spot);
+        crossings.add(Box.around(spot).wider(reach), spot);
     }
 
     void add(Stretch edge) {
         Outlines.chop(edge, cells.size(), part -> {
-            double left = Math.min(part.ax(), part.bx());
-            double top = Math.min(part.ay(), part.by());
-            double right = Math.max(part.ax(), part.bx());
-            double bottom = Math.max(part.ay(), part.by());
-            cells.add(left - SEAM, top - SEAM, right + SEAM, bottom + SEAM, edge);
+            cells.add(Box.around(part).wider(SEAM), edge);
         });
     }
 
     /** Whether some places, and all that lies between them, lie in the picture and not in the seam beside the sheet. */
     boolean isClear(List<Spot> spots) {
-        double left = spots.stream().mapToDouble(Spot::x).min().orElseThrow() - SEAM;
-        double right = spots.stream().mapToDouble(Spot::x).max().orElseThrow() + SEAM;
-        double top = spots.stream().mapToDouble(Spot::y).min().orElseThrow() - SEAM;
-        double bottom = spots.stream().mapToDouble(Spot::y).max().orElseThrow() + SEAM;
-        for (Stretch edge : edgesAround(spots)) {
-            if (edge.reachesInto(left, top, right, bottom) && isNear(edge, spots)) {
+        Box box = Box.around(spots);
+        Box seam = box.wider(SEAM);
+        for (Stretch edge : edgesIn(box)) {
+            if (Box.around(edge).meets(seam) && isNear(edge, spots)) {
                 return false;
             }
         }
         List<Spot> near = new ArrayList<>();
-        around(spots, crossings, near::add);
+        crossings.near(box, near::add);
         return near.stream().noneMatch(crossing -> isForgiven(crossing, spots));
     }
 
@@ -74,30 +68,35 @@ final class Shore {
         return false;
     }
 
-    /** The parts of a stretch that lie neither in the seam nor where a crossing forgives. */
-    void cut(Stretch stretch, Consumer<Stretch> taker) {
-        List<Spot> ends = List.of(stretch.start(), stretch.end());
-        List<Spot> near = new ArrayList<>();
-        around(ends, crossings, near::add);
-        List<Stretch> edges = edgesAround(ends);
-        if (near.isEmpty() && edges.isEmpty()) {
-            taker.accept(stretch);
-            return;
-        }
-        List<Stretch> parts = List.of(stretch);
-        for (Spot crossing : near) {
-            parts = away(parts, Stretch.between(crossing, crossing), reach);
-        }
-        for (Stretch edge : edges) {
-            parts = away(parts, edge, SEAM);
-        }
-        parts.forEach(taker);
+    /** What of it matters to things within a rectangle. */
+    Near near(Box box) {
+        List<Spot> forgiving = new ArrayList<>();
+        crossings.near(box, forgiving::add);
+        return new Near(edgesIn(box), forgiving, reach);
     }
 
-    private static List<Stretch> away(List<Stretch> parts, Stretch other, double radius) {
-        return parts.stream()
-                .flatMap(part -> part.awayFrom(other, radius).stream())
-                .toList();
+    /** Edges and crossings some of which lie near to things. */
+    record Near(List<Stretch> edges, List<Spot> crossings, double reach) {
+        /** The parts of a stretch that lie neither in the seam nor where a crossing forgives. */
+        void cut(Stretch stretch, Consumer<Stretch> taker) {
+            List<Stretch> parts = List.of(stretch);
+            for (Spot crossing : crossings) {
+                parts = away(parts, Stretch.between(crossing, crossing), reach);
+            }
+            Box box = Box.around(stretch).wider(SEAM);
+            for (Stretch edge : edges) {
+                if (Box.around(edge).meets(box)) {
+                    parts = away(parts, edge, SEAM);
+                }
+            }
+            parts.forEach(taker);
+        }
+
+        private static List<Stretch> away(List<Stretch> parts, Stretch other, double radius) {
+            return parts.stream()
+                    .flatMap(part -> part.awayFrom(other, radius).stream())
+                    .toList();
+        }
     }
 
     /** Whether sheet, or what counts as such, lies across every way between two stretches; if it says no it may still be so. */
@@ -107,17 +106,17 @@ final class Shore {
                 new Stretch(one.ax(), one.ay(), other.bx(), other.by()),
                 new Stretch(one.bx(), one.by(), other.ax(), other.ay()),
                 new Stretch(one.bx(), one.by(), other.bx(), other.by()));
-        List<Spot> ends = List.of(one.start(), one.end(), other.start(), other.end());
-        List<Stretch> walls = edgesAround(ends);
+        Box box = Box.around(one).with(Box.around(other));
+        List<Stretch> walls = edgesIn(box);
         Stretch way = Stretch.between(one.middle(), other.middle());
-        around(ends, crossings, crossing -> walls.add(way.acrossAt(crossing, reach)));
+        crossings.near(box, crossing -> walls.add(way.acrossAt(crossing, reach)));
         return walls.stream().anyMatch(wall -> ways.stream().allMatch(wall::crosses));
     }
 
     /** Whether a corner of the sheet lies in all triangles with one corner on each of three stretches. */
     boolean isAmid(Stretch one, Stretch other, Stretch third) {
-        List<Spot> ends = List.of(one.start(), one.end(), other.start(), other.end(), third.start(), third.end());
-        for (Stretch edge : edgesAround(ends)) {
+        Box box = Box.around(one).with(Box.around(other)).with(Box.around(third));
+        for (Stretch edge : edgesIn(box)) {
             int side = one.sideOfWaysTo(other, edge.ax(), edge.ay());
             if (side != 0
                     && side == other.sideOfWaysTo(third, edge.ax(), edge.ay())
@@ -128,25 +127,10 @@ final class Shore {
         return false;
     }
 
-    private List<Stretch> edgesAround(List<Spot> spots) {
+    private List<Stretch> edgesIn(Box box) {
         List<Stretch> found = new ArrayList<>();
-        around(spots, cells, found::add);
+        cells.near(box, found::add);
         return found;
-    }
-
-    /** Hands over what was added to the cells that the spots' bounding rectangle touches. */
-    private static <T> void around(List<Spot> spots, Cells<T> cells, Consumer<T> taker) {
-        double left = spots.get(0).x();
-        double top = spots.get(0).y();
-        double right = left;
-        double bottom = top;
-        for (Spot spot : spots) {
-            left = Math.min(left, spot.x());
-            right = Math.max(right, spot.x());
-            top = Math.min(top, spot.y());
-            bottom = Math.max(bottom, spot.y());
-        }
-        cells.near(left, top, right, bottom, taker);
     }
 
     /** Whether an edge comes into the seam around the hull of the spots. */

@@ -40,14 +40,6 @@ record Stretch(double ax, double ay, double bx, double by) {
         return new Stretch((ax + bx) / 2, (ay + by) / 2, bx, by);
     }
 
-    /** Whether its bounding rectangle meets another one. */
-    boolean reachesInto(double left, double top, double right, double bottom) {
-        return Math.min(ax, bx) <= right
-                && Math.max(ax, bx) >= left
-                && Math.min(ay, by) <= bottom
-                && Math.max(ay, by) >= top;
-    }
-
     /** Its point that is nearest to a spot. */
     Spot nearest(Spot spot) {
         double dx = bx - ax;

@@ -136,7 +136,7 @@ final class ThinParts {
     private void near(Stretch one, Cells<Stretch> from, Consumer<Stretch> taker) {
         Spot middle = one.middle();
         double reach = 2 * width;
-        from.near(middle.x() - reach, middle.y() - reach, middle.x() + reach, middle.y() + reach, taker);
+        from.near(Box.around(middle).wider(reach), taker);
     }
 
     /** Whether another stretch runs back along this one, nearer than the width, with ink between them if lines are asked for. */

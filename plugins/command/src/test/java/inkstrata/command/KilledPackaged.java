@@ -39,11 +39,9 @@ class KilledPackaged {
         Path drawing = AtTheCounter.write(folder.resolve("boats.svg"), AtTheCounter.drawing());
         Path other = AtTheCounter.write(
                 folder.resolve("other.svg"), AtTheCounter.drawing().replace("#d2603f", "#3d6590"));
-        long began = System.nanoTime();
-        assertThat(start(other, films).waitFor()).isZero();
-        long whole = System.nanoTime() - began;
+        long whole = nanoseconds(other, films);
         Map<String, String> newer = sums(films);
-        assertThat(start(drawing, films).waitFor()).isZero();
+        whole = Math.min(whole, nanoseconds(drawing, films));
         Map<String, String> older = sums(films);
         assertThat(older).isNotEqualTo(newer);
         long seed = 50;
@@ -70,6 +68,13 @@ class KilledPackaged {
         }
         reporter.publishEntry(times + " kills: " + found);
         assertThat(found).containsKey("old");
+    }
+
+    /** What a run takes that nobody kills. */
+    private long nanoseconds(Path drawing, Path films) throws Exception {
+        long began = System.nanoTime();
+        assertThat(start(drawing, films).waitFor()).isZero();
+        return System.nanoTime() - began;
     }
 
     private Process start(Path drawing, Path films) throws IOException {

@@ -84,7 +84,7 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
     private static SortedMap<Integer, SortedSet<Look>> neighbours(
             Separation separation, Map<Integer, List<Look>> byStack, double alike) {
         SortedMap<Integer, SortedSet<Look>> receiving = new TreeMap<>();
-        for (Neighbours pair : separation.map().neighbours()) {
+        for (Neighbours pair : separation.table().neighbours()) {
             Optional<Look> one = parting(byStack.get(pair.one()), pair.other(), separation.plan());
             Optional<Look> other = parting(byStack.get(pair.other()), pair.one(), separation.plan());
             if (one.isPresent() && other.isPresent()) {

@@ -46,13 +46,18 @@ public final class Trap implements Shaper {
                 meetings.stream().map(Meeting::spread).toList(),
                 settings.corners(),
                 settings.mitreLimit());
-        List<Region> printed = new ArrayList<>(separation.printed());
-        IntStream.range(0, meetings.size())
+        List<Integer> giving = IntStream.range(0, meetings.size())
                 .filter(meeting ->
                         spreading.isAnywhere(meeting) && !meetings.get(meeting).isButted())
                 .map(meeting -> meetings.get(meeting).giving())
                 .distinct()
-                .forEach(pull -> printed.set(pull, spreading.grown(pull)));
+                .boxed()
+                .toList();
+        List<Region> grown = giving.parallelStream().map(spreading::grown).toList();
+        List<Region> printed = new ArrayList<>(separation.printed());
+        for (int i = 0; i < giving.size(); i++) {
+            printed.set(giving.get(i), grown.get(i));
+        }
         return separation.withPrinted(printed).withNotes(new TrapNotes(meetings, spreading, separation).notes());
     }
 }
