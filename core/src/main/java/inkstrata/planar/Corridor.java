@@ -18,6 +18,9 @@ final class Corridor {
     /** Facets leave an arc by at most this part of its radius: sectors come out less than a thousandth too large. */
     private static final double FACET_DEPTH_BY_RADIUS = 1.5e-3;
 
+    /** Likewise at open ends, most of whose arcs lie beyond what is spread into: less than two thousandths. */
+    private static final double CAP_DEPTH_BY_RADIUS = 2.8e-3;
+
     /** Nor by more than curves may be flattened. */
     private static final double MOST_FACET_DEPTH = Tolerance.FLATNESS_MM / Grid.STEP_MM;
 
@@ -36,6 +39,7 @@ final class Corridor {
     private final Corners corners;
     private final double mitreLimit;
     private final double facet;
+    private final double capFacet;
     /** Of each edge: its length, and the vector from it to its side of the corridor, rounded. */
     private final double[] length;
 
@@ -55,7 +59,8 @@ final class Corridor {
         this.endSweep = chain.endSweep();
         this.corners = corners;
         this.mitreLimit = mitreLimit;
-        this.facet = facet(width);
+        this.facet = facet(width, FACET_DEPTH_BY_RADIUS);
+        this.capFacet = facet(width, CAP_DEPTH_BY_RADIUS);
         this.length = new double[edges];
         this.acrossX = new int[edges];
         this.acrossY = new int[edges];
@@ -88,7 +93,7 @@ final class Corridor {
      * @param width in grid steps, at least 1
      */
     static void drawAround(int x, int y, double width, CurveSink sink) {
-        int vertices = (int) Math.max(8, Math.ceil(2 * Math.PI / facet(width)));
+        int vertices = (int) Math.max(8, Math.ceil(2 * Math.PI / facet(width, FACET_DEPTH_BY_RADIUS)));
         double part = 2 * Math.PI / vertices;
         double far = width / StrictMath.cos(part / 2);
         for (int k = 0; k < vertices; k++) {
@@ -103,8 +108,8 @@ final class Corridor {
     }
 
     /** The most that facets which touch an arc from outside may turn at a vertex, in radians. */
-    private static double facet(double radius) {
-        return 2 * StrictMath.acos(1 / (1 + Math.min(FACET_DEPTH_BY_RADIUS, MOST_FACET_DEPTH / radius)));
+    private static double facet(double radius, double depthByRadius) {
+        return 2 * StrictMath.acos(1 / (1 + Math.min(depthByRadius, MOST_FACET_DEPTH / radius)));
     }
 
     private void layOutSide() {
@@ -235,7 +240,7 @@ final class Corridor {
     private void startCap() {
         int vertices = capVertices(startSweep);
         for (int k = vertices; k > 0; k--) {
-            addTurned(0, (k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[0], xy[1]);
+            addTurned(0, (k - 0.5) * capFacet, 1 / StrictMath.cos(capFacet / 2), xy[0], xy[1]);
         }
         if (vertices == 0) {
             add(xy[0] + acrossX[0], xy[1] + acrossY[0]);
@@ -249,14 +254,14 @@ final class Corridor {
             add(xy[2 * edges] + acrossX[last], xy[2 * edges + 1] + acrossY[last]);
         }
         for (int k = 1; k <= vertices; k++) {
-            addTurned(last, -(k - 0.5) * facet, 1 / StrictMath.cos(facet / 2), xy[2 * edges], xy[2 * edges + 1]);
+            addTurned(last, -(k - 0.5) * capFacet, 1 / StrictMath.cos(capFacet / 2), xy[2 * edges], xy[2 * edges + 1]);
         }
     }
 
     /** The last of them lies beyond the sweep by up to a facet; all the way round, by half of one. */
     private int capVertices(double sweep) {
-        int most = (int) Math.ceil(BorderChain.ALL_ROUND / facet);
-        return sweep <= 0 ? 0 : Math.min(most, (int) Math.ceil(sweep / facet + 0.5));
+        int most = (int) Math.ceil(BorderChain.ALL_ROUND / capFacet);
+        return sweep <= 0 ? 0 : Math.min(most, (int) Math.ceil(sweep / capFacet + 0.5));
     }
 
     /** The point so many widths across from a vertex, turned around it. */

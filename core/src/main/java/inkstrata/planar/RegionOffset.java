@@ -3,6 +3,7 @@ package inkstrata.planar;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -10,7 +11,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.PrecisionReducer;
 
 /**
- * Outlines moved outwards and inwards, with checks: buffers fail now and then, and inward ones can lose pieces.
+ * Outlines moved outwards and inwards, with checks: buffers fail now and then, and inward ones can lose pieces. Then the slower {@link MappedOffset} is taken.
  *
  * <p>The offset is made in doubles and rounded to the grid once. A strip beside a closed outline of length L has at most
  * the area L d + pi d² (J. Steiner, 1840; B. Szőkefalvi-Nagy, 1959, for any closed curve), which bounds the result; and one
@@ -33,20 +34,29 @@ final class RegionOffset {
         }
         double reach = corners == Corners.MITRE ? Corners.MITRE_LIMIT : 1;
         checkRoom(region, millimetres * reach);
-        Region grown = offset(region, millimetres, corners);
-        check(region, grown, millimetres, region.areaMm2(), region.areaMm2() + strip(region, millimetres * reach));
-        checkInside(region, grown, region, millimetres);
-        return grown;
+        return checked(
+                region, millimetres, corners, region.areaMm2(), region.areaMm2() + strip(region, millimetres * reach));
     }
 
     static Region shrunk(Region region, double millimetres) {
         if (isNone(millimetres)) {
             return region;
         }
-        Region shrunk = offset(region, -millimetres, Corners.ROUND);
-        check(region, shrunk, -millimetres, region.areaMm2() - strip(region, millimetres), region.areaMm2());
-        checkInside(shrunk, region, region, -millimetres);
-        return shrunk;
+        return checked(
+                region, -millimetres, Corners.ROUND, region.areaMm2() - strip(region, millimetres), region.areaMm2());
+    }
+
+    /** By a buffer, or where that fails by way of a map. */
+    private static Region checked(Region region, double millimetres, Corners corners, double least, double most) {
+        Region moved = offset(region, millimetres, corners);
+        if (fault(region, moved, millimetres, least, most).isEmpty()) {
+            return moved;
+        }
+        Region mapped = MappedOffset.of(region, millimetres / Grid.STEP_MM, corners);
+        fault(region, mapped, millimetres, least, most).ifPresent(fault -> {
+            throw failure(region, millimetres, fault);
+        });
+        return mapped;
     }
 
     private static boolean isNone(double millimetres) {
@@ -102,20 +112,20 @@ final class RegionOffset {
         return region.perimeterMm() * width + region.rings().size() * Math.PI * width * width;
     }
 
-    private static void check(Region region, Region result, double millimetres, double least, double most) {
+    /** What is wrong with a result, if anything. */
+    private static Optional<String> fault(Region region, Region result, double millimetres, double least, double most) {
         double rounding = rounding(region, result);
         double area = result.areaMm2();
         if (!(area >= least - rounding && area <= most + rounding)) {
-            String how = String.format(Locale.ROOT, "measures %.6f mm2, outside %.6f to %.6f", area, least, most);
-            throw failure(region, millimetres, how);
+            return Optional.of(
+                    String.format(Locale.ROOT, "measures %.6f mm2, outside %.6f to %.6f", area, least, most));
         }
-    }
-
-    private static void checkInside(Region inner, Region outer, Region region, double millimetres) {
-        double sticksOut = inner.minus(outer).areaMm2();
-        if (!(sticksOut <= rounding(inner, outer))) {
-            throw failure(region, millimetres, String.format(Locale.ROOT, "left %.6f mm2 behind", sticksOut));
-        }
+        boolean isGrown = millimetres > 0;
+        double sticksOut =
+                (isGrown ? region : result).minus(isGrown ? result : region).areaMm2();
+        return sticksOut <= rounding
+                ? Optional.empty()
+                : Optional.of(String.format(Locale.ROOT, "left %.6f mm2 behind", sticksOut));
     }
 
     /** What rounding to the grid can do to an area. */

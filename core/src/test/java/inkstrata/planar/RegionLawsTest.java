@@ -42,6 +42,40 @@ class RegionLawsTest {
         });
     }
 
+    /** Its arcs' facets lie outside theirs, by two thousandths of the radius and a step at most. */
+    @Test
+    void outlinesMovedByWayOfAMapAreThoseOfABuffer() {
+        forDrawings((map, random) -> {
+            Region region = map.dissolve(anyStacks(map, random));
+            if (region.isEmpty()) {
+                return;
+            }
+            double steps = Math.pow(10, 0.5 + 3 * random.nextDouble());
+            Region round = MappedOffset.of(region, steps, Corners.ROUND);
+            areOneBut(round, region.grown(steps * Grid.STEP_MM, Corners.ROUND), steps);
+            areOneBut(MappedOffset.of(region, -steps, Corners.ROUND), region.shrunk(steps * Grid.STEP_MM), steps);
+            Region bevelled = MappedOffset.of(region, steps, Corners.BEVEL);
+            Region mitred = MappedOffset.of(region, steps, Corners.MITRE);
+            Region farthest = region.grown(Corners.MITRE_LIMIT * steps * Grid.STEP_MM, Corners.ROUND);
+            liesIn(region, bevelled, steps);
+            liesIn(bevelled, round, steps);
+            liesIn(round, mitred, steps);
+            liesIn(mitred, farthest, steps);
+        });
+    }
+
+    private static void liesIn(Region inner, Region outer, double steps) {
+        assertThat(inner.minus(outer).areaMm2()).isLessThanOrEqualTo(band(inner, outer, steps));
+    }
+
+    private static void areOneBut(Region mapped, Region buffer, double steps) {
+        isTheSame(mapped, buffer, band(mapped, buffer, steps));
+    }
+
+    private static double band(Region one, Region other, double steps) {
+        return (one.perimeterMm() + other.perimeterMm()) * (0.003 * steps + 2) * Grid.STEP_MM;
+    }
+
     @Test
     void aPlaceIsCoveredByTheLookAtItAlone() {
         forDrawings((map, random) -> {

@@ -157,7 +157,7 @@ final class SmallestOpening {
         boolean areSingle = true;
         for (int i = 0; i < bunches.length; i++) {
             areSingle &= bunches[i].isSingle();
-            longest = bunches[i].extent() > bunches[longest].extent() ? i : longest;
+            longest = toHalve(bunches[i]) > toHalve(bunches[longest]) ? i : longest;
             for (int j = 0; j < i; j++) {
                 least = Math.max(least, bunches[i].distanceTo(bunches[j]));
             }
@@ -174,6 +174,11 @@ final class SmallestOpening {
         bunches[longest] = inOrder ? other : one;
         narrow(bunches);
         bunches[longest] = whole;
+    }
+
+    /** The larger, the sooner; not single ones that are as small as may be, even if the others are smaller. */
+    private static double toHalve(Bunch bunch) {
+        return bunch.isSingle() && bunch.extent() <= FINEST ? -1 : bunch.extent();
     }
 
     private static double sum(Bunch half, Bunch[] bunches, int halved) {
