@@ -1,9 +1,9 @@
 package inkstrata.planar;
 
 import inkstrata.measure.Grid;
-import java.util.Arrays;
-import java.util.BitSet;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -14,30 +14,32 @@ final class Endings {
     private final Borderlines lines;
     private final StackKinds kinds;
     private final List<StackSet> areas;
-    /** Those with an end of any area to their left. */
-    private final HPRtree halves = new HPRtree();
+    private final List<Spread> spreads;
+    /** For each spread the half-edges with such an end to their left. */
+    private final List<HPRtree> ends = new ArrayList<>();
 
     /** @param areas that spread */
     Endings(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         this.lines = lines;
         this.kinds = kinds;
         this.areas = areas;
-        BitSet[] asked = new BitSet[kinds.count()];
-        BitSet[] ends = new BitSet[kinds.count()];
-        Arrays.setAll(asked, kind -> new BitSet());
-        Arrays.setAll(ends, kind -> new BitSet());
+        this.spreads = spreads;
+        spreads.forEach(spread -> ends.add(new HPRtree()));
+        int[][][] known = new int[kinds.count()][][];
         for (int h = 0; h < lines.size(); h++) {
             int left = lines.kind(h);
             int right = lines.kind(h ^ 1);
             if (left == Borderlines.NONE || right == Borderlines.NONE) {
                 continue;
             }
-            if (!asked[left].get(right)) {
-                asked[left].set(right);
-                ends[left].set(right, spreads.stream().anyMatch(spread -> isEnding(left, right, spread)));
+            if (known[left] == null) {
+                known[left] = new int[kinds.count()][];
             }
-            if (ends[left].get(right)) {
-                halves.insert(envelope(h), h);
+            if (known[left][right] == null) {
+                known[left][right] = endingAt(left, right);
+            }
+            for (int spread : known[left][right]) {
+                ends.get(spread).insert(envelope(h), h);
             }
         }
     }
@@ -47,18 +49,24 @@ final class Endings {
      *
      * @param half across which it spreads, with the area on both sides
      */
-    boolean isNear(int half, Spread spread) {
-        double width = spread.widthMm() * Grid.STEPS_PER_MM;
+    boolean isNear(int half, int spread) {
+        double width = spreads.get(spread).widthMm() * Grid.STEPS_PER_MM;
         Envelope around = envelope(half);
         around.expandBy(width);
+        Coordinate from = start(half);
+        Coordinate to = start(half ^ 1);
         boolean[] found = {false};
-        halves.query(around, item -> {
+        ends.get(spread).query(around, item -> {
             int h = (Integer) item;
-            if (!found[0] && isEnding(lines.kind(h), lines.kind(h ^ 1), spread)) {
-                found[0] = Distance.segmentToSegment(start(half), start(half ^ 1), start(h), start(h ^ 1)) < width;
-            }
+            found[0] = found[0] || Distance.segmentToSegment(from, to, start(h), start(h ^ 1)) < width;
         });
         return found[0];
+    }
+
+    private int[] endingAt(int left, int right) {
+        return IntStream.range(0, spreads.size())
+                .filter(spread -> isEnding(left, right, spreads.get(spread)))
+                .toArray();
     }
 
     /** Whether the area, beneath what it spreads into, lies on one side, and on the other only what it may spread over. */

@@ -89,7 +89,7 @@ final class SpreadBorders {
     private void leaveOutWhatGoesOn(int[] found) {
         Endings endings = new Endings(lines, kinds, areas, spreads);
         for (int h = 0; h < found.length; h++) {
-            if (found[h] != NOTHING && isOwn(h, found[h]) && !endings.isNear(h, spreads.get(found[h]))) {
+            if (found[h] != NOTHING && isOwn(h, found[h]) && !endings.isNear(h, found[h])) {
                 found[h] = NOTHING;
             }
         }
