@@ -40,6 +40,7 @@ final class TilePages {
                 tiling.crosses(tile).stream()
                         .map(centre -> new Item(RegisterMark.at(centre, Tiling.arm(), settings.stroke())))
                         .toList()));
+        groups.add(new Group("cut", TrimMarks.crop(tile.window(), settings.stroke())));
         String name = "tile " + tile.name() + " \u00b7 " + film.title();
         groups.add(new Group(
                 "name",
@@ -70,7 +71,8 @@ final class TilePages {
         names.add(Label.line(
                 new Spot(width / 2, height + 2 * BASELINE),
                 Label.fitted(
-                        title + " \u00b7 print tiles at 100 %, lay cross on cross, tape", width + 2 * MAP_MARGIN)));
+                        title + " \u00b7 print tiles at 100 %, lay cross on cross, tape, cut margins away",
+                        width + 2 * MAP_MARGIN)));
         Box page = new Box(-MAP_MARGIN, -MAP_MARGIN, width + MAP_MARGIN, height + 2 * MAP_MARGIN);
         return new Page(
                 title + ", map of tiles",
