@@ -3,6 +3,7 @@ package inkstrata.positive;
 import inkstrata.artwork.Area;
 import inkstrata.artwork.FillRule;
 import inkstrata.measure.Grid;
+import inkstrata.plan.Ink;
 import inkstrata.plan.Mesh;
 import inkstrata.plan.Pull;
 import inkstrata.positive.page.Page.Item;
@@ -40,18 +41,21 @@ final class Label {
             String title, int number, int pulls, Pull pull, boolean mirrored, String date, int width) {
         String what = shortened(title) + BETWEEN + "pull " + number + " of " + pulls + BETWEEN
                 + shortened(pull.ink().name());
-        String how = "emulsion side up, "
-                + (mirrored ? "mirrored for the back of the sheet" : "reads right")
-                + pull.ink()
-                        .mesh()
-                        .map(Mesh::toString)
-                        .map(mesh -> BETWEEN + "mesh " + mesh)
-                        .orElse("")
-                + BETWEEN + "print at 100 %"
-                + (date.isBlank() ? "" : BETWEEN + shortened(date));
+        String how = how(pull.ink(), mirrored) + (date.isBlank() ? "" : BETWEEN + shortened(date));
         List<String> lines = new ArrayList<>(wrapped(what, width));
         lines.addAll(wrapped(how, width));
         return lines;
+    }
+
+    /** How a film is put to use: side up, mesh, size. */
+    static String how(Ink ink, boolean mirrored) {
+        return "emulsion side up, "
+                + (mirrored ? "mirrored for the back of the sheet" : "reads right")
+                + ink.mesh()
+                        .map(Mesh::toString)
+                        .map(mesh -> BETWEEN + "mesh " + mesh)
+                        .orElse("")
+                + BETWEEN + "print at 100 %";
     }
 
     /** Lines beneath each other, centred at {@code first}, the middle of the first baseline. */
@@ -94,7 +98,7 @@ final class Label {
     }
 
     /** Broken between words, or within a word that is longer than a line. */
-    private static List<String> wrapped(String words, int width) {
+    static List<String> wrapped(String words, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : words.split(" ", -1)) {

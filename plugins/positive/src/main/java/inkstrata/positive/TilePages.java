@@ -11,12 +11,16 @@ import java.util.List;
 
 /** Tiles as pages, and the page that shows how they lie beside each other. */
 final class TilePages {
-    /** Of a tile's name below its window, in grid steps. */
-    private static final int BASELINE = 6 * Grid.STEPS_PER_MM;
+    /** Of the first of a tile's two lines of words below what it shows, in grid steps. */
+    private static final int BASELINE = 3 * Grid.STEPS_PER_MM;
 
-    /** The map of tiles is at most that wide and high. */
-    private static final int MAP = 180 * Grid.STEPS_PER_MM;
+    /** The bar on every tile is at most that long. */
+    private static final int LONGEST_BAR = 50 * Grid.STEPS_PER_MM;
 
+    /** What the bar's figures take beyond both its ends. */
+    private static final int FIGURES = 8 * Grid.STEPS_PER_MM;
+
+    /** Around the map of tiles, on a sheet as large as a tile's. */
     private static final int MAP_MARGIN = 15 * Grid.STEPS_PER_MM;
 
     /** Lines of the map. */
@@ -41,12 +45,22 @@ final class TilePages {
                         .map(centre -> new Item(RegisterMark.at(centre, Tiling.arm(), settings.stroke())))
                         .toList()));
         groups.add(new Group("cut", TrimMarks.crop(tile.window(), settings.stroke())));
-        String name = "tile " + tile.name() + " \u00b7 " + film.title();
+        int middle = tile.window().centreX();
+        int width = tiling.betweenCrosses();
+        if (settings.bar()) {
+            int centimetre = 10 * Grid.STEPS_PER_MM;
+            int length = Math.min(LONGEST_BAR, (width - FIGURES) / centimetre * centimetre);
+            groups.add(new Group(
+                    "tile-bar",
+                    ScaleBar.at(new Spot(middle - length / 2, tile.window().top() - Tiling.STRIP), length)));
+        }
         groups.add(new Group(
                 "name",
-                List.of(Label.line(
-                        new Spot(tile.window().centreX(), tile.window().bottom() + BASELINE),
-                        Label.fitted(name, tile.sheet().width() * 3 / 4)))));
+                Label.at(
+                        List.of(
+                                Label.fitted("tile " + tile.name() + " \u00b7 " + film.title(), width),
+                                Label.fitted(Label.how(film.ink(), film.side().mirrored()), width)),
+                        new Spot(middle, tile.window().bottom() + BASELINE))));
         return new Page(
                 film.title() + ", tile " + tile.name(),
                 tile.sheet().frame(),
@@ -54,26 +68,26 @@ final class TilePages {
                 groups);
     }
 
-    /** Where each tile belongs, as a small drawing. */
+    /** Where each tile belongs, as a small drawing on a sheet as large as theirs. */
     static Page map(String title, Tiling tiling) {
         Box film = tiling.film();
-        double scale = Math.min(1, (double) MAP / Math.max(film.width(), film.height()));
+        int width = tiling.width() - 2 * MAP_MARGIN;
+        List<String> words = Label.wrapped(
+                Label.fitted(title, width) + " \u00b7 print tiles at 100 %, lay cross on cross, tape, cut margins away",
+                width);
+        int height = tiling.height() - 2 * MAP_MARGIN - Label.height(words.size());
+        double scale = Math.min(1, Math.min((double) width / film.width(), (double) height / film.height()));
+        Small small = new Small(film, scale, (width - (int) (film.width() * scale)) / 2);
         List<Item> lines = new ArrayList<>();
         List<Item> names = new ArrayList<>();
-        lines.add(outlined(small(film, film, scale)));
+        lines.add(outlined(small.box(film)));
         for (Tile tile : tiling.tiles()) {
-            Box box = small(tile.window(), film, scale);
+            Box box = small.box(tile.window());
             lines.add(outlined(box));
             names.add(Label.line(new Spot(box.centreX(), box.centreY()), tile.name()));
         }
-        int width = (int) (film.width() * scale);
-        int height = (int) (film.height() * scale);
-        names.add(Label.line(
-                new Spot(width / 2, height + 2 * BASELINE),
-                Label.fitted(
-                        title + " \u00b7 print tiles at 100 %, lay cross on cross, tape, cut margins away",
-                        width + 2 * MAP_MARGIN)));
-        Box page = new Box(-MAP_MARGIN, -MAP_MARGIN, width + MAP_MARGIN, height + 2 * MAP_MARGIN);
+        names.addAll(Label.at(words, new Spot(width / 2, small.box(film).bottom() + 2 * Label.FIRST_BASELINE)));
+        Box page = new Box(-MAP_MARGIN, -MAP_MARGIN, tiling.width() - MAP_MARGIN, tiling.height() - MAP_MARGIN);
         return new Page(
                 title + ", map of tiles",
                 page.frame(),
@@ -87,11 +101,14 @@ final class TilePages {
                 .area());
     }
 
-    private static Box small(Box box, Box film, double scale) {
-        return new Box(
-                (int) ((box.left() - film.left()) * scale),
-                (int) ((box.top() - film.top()) * scale),
-                (int) ((box.right() - film.left()) * scale),
-                (int) ((box.bottom() - film.top()) * scale));
+    /** Boxes of a film as they lie on its map, moved to the right so that it stands in the middle. */
+    private record Small(Box film, double scale, int dx) {
+        Box box(Box box) {
+            return new Box(
+                    dx + (int) ((box.left() - film.left()) * scale),
+                    (int) ((box.top() - film.top()) * scale),
+                    dx + (int) ((box.right() - film.left()) * scale),
+                    (int) ((box.bottom() - film.top()) * scale));
+        }
     }
 }

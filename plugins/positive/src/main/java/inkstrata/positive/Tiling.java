@@ -6,14 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Films that are larger than a printer's sheet, cut into tiles that overlap.
+ * Films that are larger than a printer's sheet, cut into tiles that overlap: as few as there can be, and all as large.
  *
  * <pre>
- *    + margin  +     crosses of neighbours fall on each other
- *   ..............
- *   : A1     : :A2
- *   :........:.:..
- *   + B1      +
+ *     |- bar -| +     crosses of neighbours fall on each other
+ *    ............
+ *    :  A1    : : A2
+ *    :        : :
+ *  + :........:.: +
+ *    :  B1    : :
+ *       name    +
  * </pre>
  *
  * @param film that is cut
@@ -23,16 +25,24 @@ import java.util.List;
  * @param rows 1 or more
  */
 record Tiling(Box film, int width, int height, int columns, int rows) {
-    /** Around what a tile shows of the film: printers leave some 5 mm blank, crosses and name need the rest (our own choice). */
-    private static final int MARGIN = mm(10);
+    /** At a sheet's edges: printers leave 4 to 5 mm blank (common practice, no source). */
+    private static final int BLANK = mm(5);
+
+    /** Around what a tile shows of the film: holds crosses, bar and name (our own choice). */
+    static final int STRIP = mm(8);
+
+    /** From a sheet's edge to what it shows, at least. */
+    private static final int MARGIN = BLANK + STRIP;
 
     /** How much of the film neighbours both show: room for tape (our own choice). */
     private static final int OVERLAP = mm(10);
 
-    /** Sides of a sheet that are worth cutting a film for. */
-    static final int LEAST_MM = 60;
+    /** Sides of a sheet that are worth cutting a film for, and hold a bar between two crosses: A6 will do. */
+    static final int LEAST_MM = 105;
 
     private static final int ARM = mm(3);
+
+    private static final int GAP = mm(2);
 
     /**
      * One tile.
@@ -74,25 +84,41 @@ record Tiling(Box film, int width, int height, int columns, int rows) {
             for (int column = 0; column < columns; column++) {
                 int left = left(column);
                 int top = top(row);
+                int sheetLeft = left - (width - shownWidth()) / 2;
+                int sheetTop = top - (height - shownHeight()) / 2;
                 tiles.add(new Tile(
                         letters(row) + (column + 1),
-                        new Box(left - MARGIN, top - MARGIN, left - MARGIN + width, top - MARGIN + height),
+                        new Box(sheetLeft, sheetTop, sheetLeft + width, sheetTop + height),
                         new Box(
                                 left,
                                 top,
-                                Math.min(film.right(), left + width - 2 * MARGIN),
-                                Math.min(film.bottom(), top + height - 2 * MARGIN))));
+                                Math.min(film.right(), left + shownWidth()),
+                                Math.min(film.bottom(), top + shownHeight()))));
             }
         }
         return tiles;
     }
 
     private int left(int column) {
-        return film.left() + column * (width - 2 * MARGIN - OVERLAP);
+        return film.left() + column * (shownWidth() - OVERLAP);
     }
 
     private int top(int row) {
-        return film.top() + row * (height - 2 * MARGIN - OVERLAP);
+        return film.top() + row * (shownHeight() - OVERLAP);
+    }
+
+    /** What a tile shows of the film; the last of a row may show a few grid steps less. */
+    private int shownWidth() {
+        return shared(film.width(), columns);
+    }
+
+    private int shownHeight() {
+        return shared(film.height(), rows);
+    }
+
+    /** The film and all overlaps in equal parts, rounded up. */
+    private static int shared(int film, int count) {
+        return -Math.floorDiv(-(film + (count - 1) * OVERLAP), count);
     }
 
     /** Centres of a tile's crosses: in its margins, in the middle of what it shares with neighbours. */
@@ -102,15 +128,15 @@ record Tiling(Box film, int width, int height, int columns, int rows) {
         for (int column = 1; column < columns; column++) {
             int x = left(column) + OVERLAP / 2;
             if (x > window.left() && x < window.right()) {
-                spots.add(new Spot(x, window.top() - MARGIN / 2));
-                spots.add(new Spot(x, window.bottom() + MARGIN / 2));
+                spots.add(new Spot(x, window.top() - STRIP / 2));
+                spots.add(new Spot(x, window.bottom() + STRIP / 2));
             }
         }
         for (int row = 1; row < rows; row++) {
             int y = top(row) + OVERLAP / 2;
             if (y > window.top() && y < window.bottom()) {
-                spots.add(new Spot(window.left() - MARGIN / 2, y));
-                spots.add(new Spot(window.right() + MARGIN / 2, y));
+                spots.add(new Spot(window.left() - STRIP / 2, y));
+                spots.add(new Spot(window.right() + STRIP / 2, y));
             }
         }
         return spots;
@@ -118,6 +144,11 @@ record Tiling(Box film, int width, int height, int columns, int rows) {
 
     static int arm() {
         return ARM;
+    }
+
+    /** How wide bar and words may be that stand in the middle above and below what a tile shows, between its crosses. */
+    int betweenCrosses() {
+        return shownWidth() - 2 * (OVERLAP / 2 + ARM) - GAP;
     }
 
     /** A to Z, then AA and so on. */

@@ -48,9 +48,9 @@ class FilmFilesTest {
         Map<String, byte[]> files = written("svg, tiles: A3");
         String tile = new String(files.get("tiles/01-sand-B2.svg"), StandardCharsets.UTF_8);
         assertThat(tile)
-                .contains("width=\"297mm\" height=\"420mm\" viewBox=\"257 380 297 420\"")
+                .contains("width=\"297mm\" height=\"420mm\" viewBox=\"224 312.5 297 420\"")
                 .contains(
-                        "<clipPath id=\"picture-window\"><rect x=\"267\" y=\"390\" width=\"233\" height=\"310\"/></clipPath>")
+                        "<clipPath id=\"picture-window\"><rect x=\"245\" y=\"345\" width=\"255\" height=\"355\"/></clipPath>")
                 .contains("<g id=\"picture\" fill-rule=\"evenodd\" clip-path=\"url(#picture-window)\">")
                 .contains("tile B2 \u00b7 tide-mill, pull 1 of 3: sand")
                 .doesNotContain("id=\"bar\"");
@@ -84,7 +84,7 @@ class FilmFilesTest {
         refuses("tiff, resolution: 700.5", "resolution: '700.5' is not whole. Write a whole number.");
         refuses(
                 "svg, tiles: A9",
-                "tiles: 'A9' is too small: tiles need 60 mm both ways, for their overlaps and margins.");
+                "tiles: 'A9' is too small: tiles need 105 mm both ways, for their overlaps and margins.");
         refuses("svg, tiles: large", "tiles: 'large' is not a size.");
     }
 

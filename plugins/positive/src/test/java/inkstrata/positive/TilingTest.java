@@ -2,6 +2,7 @@ package inkstrata.positive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.measure.PaperSize;
 import inkstrata.measure.Size;
@@ -13,15 +14,15 @@ import org.junit.jupiter.api.Test;
 class TilingTest {
     private static final Size A4 = PaperSize.parse("A4");
 
-    /** By hand: a tile shows 190 x 277 mm and hands on 180 x 267 mm; 500 mm take 3 columns, 540 mm 2 rows. */
+    /** By hand: a sheet has room for 184 x 271 mm, so 490 mm take 3 columns of 170 mm, 530 mm 2 rows of 270 mm. */
     @Test
     void aPosterTakesSixSheetsOfA4() {
-        Tiling tiling = Tiling.of(mm(0, 0, 500, 540), A4);
+        Tiling tiling = Tiling.of(mm(0, 0, 490, 530), A4);
         assertThat(tiling.tiles().stream().map(Tile::name)).containsExactly("A1", "A2", "A3", "B1", "B2", "B3");
-        assertThat(tiling.tiles().get(1).window()).isEqualTo(mm(180, 0, 370, 277));
-        assertThat(tiling.tiles().get(4).window()).isEqualTo(mm(180, 267, 370, 540));
-        assertThat(tiling.tiles().get(4).sheet()).isEqualTo(mm(170, 257, 380, 554));
-        assertThat(tiling.tiles().get(5).window()).isEqualTo(mm(360, 267, 500, 540));
+        assertThat(tiling.tiles().get(1).window()).isEqualTo(mm(160, 0, 330, 270));
+        assertThat(tiling.tiles().get(4).window()).isEqualTo(mm(160, 260, 330, 530));
+        assertThat(tiling.tiles().get(4).sheet()).isEqualTo(Box.of(new Frame(140, 246.5, 210, 297)));
+        assertThat(tiling.tiles().get(5).window()).isEqualTo(mm(320, 260, 490, 530));
     }
 
     @Test
@@ -49,7 +50,7 @@ class TilingTest {
         for (int drawing = 0; drawing < 200; drawing++) {
             Box film =
                     mm(-random.nextInt(30), -random.nextInt(30), 50 + random.nextInt(1500), 50 + random.nextInt(1500));
-            Tiling tiling = Tiling.of(film, new Size(60 + random.nextInt(500), 60 + random.nextInt(700)));
+            Tiling tiling = Tiling.of(film, new Size(105 + random.nextInt(500), 105 + random.nextInt(700)));
             List<Tile> tiles = tiling.tiles();
             for (int i = 0; i < tiles.size(); i++) {
                 Tile tile = tiles.get(i);
@@ -88,10 +89,11 @@ class TilingTest {
         Box sheet = tile.sheet();
         Box window = tile.window();
         int arm = Tiling.arm();
-        boolean isOnSheet = spot.x() - arm >= sheet.left()
-                && spot.x() + arm <= sheet.right()
-                && spot.y() - arm >= sheet.top()
-                && spot.y() + arm <= sheet.bottom();
+        int blank = 5 * Grid.STEPS_PER_MM;
+        boolean isOnSheet = spot.x() - arm >= sheet.left() + blank
+                && spot.x() + arm <= sheet.right() - blank
+                && spot.y() - arm >= sheet.top() + blank
+                && spot.y() + arm <= sheet.bottom() - blank;
         boolean isClear = spot.x() + arm <= window.left()
                 || spot.x() - arm >= window.right()
                 || spot.y() + arm <= window.top()

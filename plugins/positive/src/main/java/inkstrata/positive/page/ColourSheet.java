@@ -17,7 +17,6 @@ import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import javax.imageio.ImageIO;
 
 /**
  * A page to look at on a screen or to pin up: areas in colours on white.
@@ -27,7 +26,8 @@ import javax.imageio.ImageIO;
  * @param painted lowest first
  */
 public record ColourSheet(String title, Frame frame, List<Painted> painted) {
-    private static final double PIXELS_PER_MM = 4;
+    /** Some 200 to the inch: fine enough for a page that is pinned up. */
+    private static final double PIXELS_PER_MM = 8;
 
     public ColourSheet {
         painted = List.copyOf(painted);
@@ -64,7 +64,7 @@ public record ColourSheet(String title, Frame frame, List<Painted> painted) {
         }
     }
 
-    /** As PNG; closes the stream. */
+    /** As PNG, in colours, with its resolution; closes the stream. */
     public void writePng(OutputStream stream) throws IOException {
         BufferedImage image = new BufferedImage(
                 (int) Math.ceil(frame.width() * PIXELS_PER_MM),
@@ -82,9 +82,7 @@ public record ColourSheet(String title, Frame frame, List<Painted> painted) {
             pen.fill(path(one.area()));
         }
         pen.dispose();
-        try (stream) {
-            ImageIO.write(image, "png", stream);
-        }
+        PixelFile.write(image, PIXELS_PER_MM, PixelFile.Format.PNG, stream);
     }
 
     private static Path2D path(Area area) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import inkstrata.artwork.Area;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.Outline;
+import inkstrata.colour.Rgb;
 import inkstrata.measure.Frame;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -16,6 +17,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.stream.ImageInputStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
@@ -50,6 +52,29 @@ class PixelFileTest {
                 }
             }
             assertThat(black).isGreaterThan(1_000);
+        }
+    }
+
+    @Test
+    void aSheetInColoursHasItsResolutionToo() throws IOException {
+        Outline square = Outline.rectangle(10, 5, 20, 20);
+        ColourSheet sheet = new ColourSheet(
+                "a square",
+                new Frame(0, 0, 40, 30),
+                List.of(new ColourSheet.Painted("", new Area(square, FillRule.NONZERO), Rgb.of(0xc04020))));
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        sheet.writePng(file);
+        try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(file.toByteArray()))) {
+            ImageReader reader = ImageIO.getImageReaders(in).next();
+            reader.setInput(in);
+            double pixel = pixelMm(reader.getImageMetadata(0));
+            BufferedImage image = reader.read(0);
+            assertThat(image.getWidth() * pixel).isCloseTo(40, within(0.01));
+            assertThat(image.getHeight() * pixel).isCloseTo(30, within(0.01));
+            assertThat(image.getRGB((int) (20 / pixel), (int) (15 / pixel)) & 0xffffff)
+                    .isEqualTo(0xc04020);
+            assertThat(image.getRGB((int) (35 / pixel), (int) (15 / pixel)) & 0xffffff)
+                    .isEqualTo(0xffffff);
         }
     }
 
