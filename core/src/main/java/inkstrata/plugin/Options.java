@@ -124,7 +124,7 @@ public final class Options {
                 return number;
             }
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("'" + text + "' is not a number.", e);
+            throw new IllegalArgumentException("'" + text + "' is not a number. Write it plainly, without a unit.", e);
         }
         throw new IllegalArgumentException("'" + text + "' is not a finite number.");
     }

@@ -5,6 +5,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -53,7 +54,7 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
             throw new CommandFault(folder + ": films need a folder of their own. Name another.");
         }
         Path parent = target.getParent();
-        Files.createDirectories(parent);
+        make(parent, folder);
         if (!Files.isWritable(parent)) {
             throw new CommandFault(
                     parent + ": nothing can be written here. Name another folder, or change its rights.");
@@ -65,8 +66,19 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
         }
         Path unfinished = Leftovers.unfinished(target, ProcessHandle.current().pid());
         Trees.delete(unfinished);
-        Files.createDirectory(unfinished);
+        make(unfinished, folder);
         return new WholeFolder(folder, target, unfinished);
+    }
+
+    private static void make(Path made, Path folder) throws IOException {
+        try {
+            Files.createDirectories(made);
+        } catch (FileSystemException refused) {
+            throw new CommandFault(
+                    folder
+                            + ": no folder can be made here. Name another: one whose parents are folders that may be written.",
+                    refused);
+        }
     }
 
     @Override

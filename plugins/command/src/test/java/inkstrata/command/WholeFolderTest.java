@@ -41,6 +41,16 @@ class WholeFolderTest {
         assertThat(folder).isEmptyDirectory();
     }
 
+    @Test
+    void saysWhereNoFolderCanBeMade() throws IOException {
+        Files.writeString(folder.resolve("notes"), "not a folder");
+        Path films = folder.resolve("notes/films");
+        assertThatThrownBy(() -> WholeFolder.begin(films, false))
+                .isInstanceOf(CommandFault.class)
+                .hasMessage(films
+                        + ": no folder can be made here. Name another: one whose parents are folders that may be written.");
+    }
+
     /** SHA-256 of "abc": FIPS 180-4, example of the standard (SHA256 example, one-block message). */
     @Test
     void listsChecksums() throws IOException {

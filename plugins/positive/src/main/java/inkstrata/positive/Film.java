@@ -28,6 +28,8 @@ record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outli
      */
     private static final int LONGEST = 20_000;
 
+    private static final String PICTURE = "picture";
+
     Film {
         picture = List.copyOf(picture);
         label = List.copyOf(label);
@@ -41,7 +43,7 @@ record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outli
     /** The same without those parts of the picture that lie wholly beyond a window. */
     Page page(FilmSettings settings, Frame window) {
         List<Group> groups = new ArrayList<>();
-        groups.add(new Group("picture", areas(window)));
+        groups.add(new Group(PICTURE, areas(window)));
         if (!layout.marks().isEmpty()) {
             groups.add(new Group(
                     "register",
@@ -55,6 +57,16 @@ record Film(String title, Ink ink, SheetSide side, FilmLayout layout, List<Outli
         layout.wedge().ifPresent(corner -> groups.add(new Group("wedge", StepWedge.at(corner))));
         groups.add(new Group("label", Label.at(label, layout.label())));
         return new Page(title, layout.film().frame(), layout.sheet().frame(), groups);
+    }
+
+    /** Around the picture and all that lies around it. */
+    Box used(FilmSettings settings) {
+        return page(settings).groups().stream()
+                .filter(group -> !group.id().equals(PICTURE))
+                .flatMap(group -> group.items().stream())
+                .flatMap(item -> item.area().outline().controlBox().stream())
+                .map(Box::of)
+                .reduce(layout.picture(), Box::around);
     }
 
     /** The picture in few areas; one ends with the outline that fills it. */

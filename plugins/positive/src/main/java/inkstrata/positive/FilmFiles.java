@@ -79,7 +79,7 @@ record FilmFiles(FilmSet set, FilmSettings settings, FilmFormats formats, Ledger
         for (int i = 0; i < set.films().size(); i++) {
             Film film = set.films().get(i);
             Box box = film.layout().film();
-            if (!Tiling.isNeeded(box, sheet)) {
+            if (!Tiling.isNeeded(box, film.used(settings), sheet)) {
                 continue;
             }
             Tiling tiling = Tiling.of(box, sheet);

@@ -76,6 +76,9 @@ record FilmFormats(Set<Kind> kinds, int perInch, Optional<Size> tile) {
 
     private static Set<Kind> kinds(String text, Positive positive, Job job) {
         Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+        if (text.isBlank()) {
+            throw fault(job, positive, "formats", "there is none. Name one or several of " + words(", ") + ".");
+        }
         for (String word : text.strip().split("[,\\s]+", -1)) {
             kinds.add(Arrays.stream(Kind.values())
                     .filter(kind -> kind.word().equals(word))

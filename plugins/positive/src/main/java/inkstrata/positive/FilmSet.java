@@ -4,13 +4,17 @@ import inkstrata.artwork.Note;
 import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.job.Job;
+import inkstrata.measure.Grid;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
 import inkstrata.planar.CurvedOutlines;
 import inkstrata.positive.page.MmText;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * All films of one print, drawn but not yet written.
@@ -80,7 +84,22 @@ record FilmSet(String title, List<String> names, List<Film> films, FilmLayout la
                 Source.UNKNOWN,
                 "Films are " + size(layout.film()) + ", larger than the sheet of " + size(layout.sheet())
                         + ", which leaves too little room around the picture: some marks, label or bar lie beyond the sheet."
-                        + " For all of them to fit, give the sheet more room around the picture."));
+                        + " For all of them to fit, give the sheet " + missing(layout) + " more."));
+    }
+
+    /** By how much films reach beyond the sheet, side by side. */
+    private static String missing(FilmLayout layout) {
+        Box film = layout.film();
+        Box sheet = layout.sheet();
+        Map<String, Integer> sides = new LinkedHashMap<>();
+        sides.put(" mm above", sheet.top() - film.top());
+        sides.put(" mm below", film.bottom() - sheet.bottom());
+        sides.put(" mm on the left", sheet.left() - film.left());
+        sides.put(" mm on the right", film.right() - sheet.right());
+        return sides.entrySet().stream()
+                .filter(side -> side.getValue() > 0)
+                .map(side -> MmText.of(Grid.millimetres(side.getValue())) + side.getKey())
+                .collect(Collectors.joining(", "));
     }
 
     private static String size(Box box) {

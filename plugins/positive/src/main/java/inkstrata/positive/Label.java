@@ -4,11 +4,11 @@ import inkstrata.artwork.Area;
 import inkstrata.artwork.FillRule;
 import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
-import inkstrata.plan.Mesh;
 import inkstrata.plan.Pull;
 import inkstrata.positive.page.Page.Item;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a film says about itself, in words, outside the picture. */
 final class Label {
@@ -21,7 +21,10 @@ final class Label {
     /** Longer titles are cut on the label; the file's own title has all of it. */
     private static final int LONGEST_TITLE = 100;
 
-    private static final String BETWEEN = " \u00b7 ";
+    /** What every film and every tile says. */
+    static final String TRUE_SIZE = "print at 100 %";
+
+    static final String BETWEEN = " \u00b7 ";
 
     private Label() {}
 
@@ -41,21 +44,24 @@ final class Label {
             String title, int number, int pulls, Pull pull, boolean mirrored, String date, int width) {
         String what = shortened(title) + BETWEEN + "pull " + number + " of " + pulls + BETWEEN
                 + shortened(pull.ink().name());
-        String how = how(pull.ink(), mirrored) + (date.isBlank() ? "" : BETWEEN + shortened(date));
+        String how = side(mirrored)
+                + mesh(pull.ink()).map(mesh -> BETWEEN + mesh).orElse("")
+                + BETWEEN
+                + TRUE_SIZE
+                + (date.isBlank() ? "" : BETWEEN + shortened(date));
         List<String> lines = new ArrayList<>(wrapped(what, width));
         lines.addAll(wrapped(how, width));
         return lines;
     }
 
-    /** How a film is put to use: side up, mesh, size. */
-    static String how(Ink ink, boolean mirrored) {
-        return "emulsion side up, "
-                + (mirrored ? "mirrored for the back of the sheet" : "reads right")
-                + ink.mesh()
-                        .map(Mesh::toString)
-                        .map(mesh -> BETWEEN + "mesh " + mesh)
-                        .orElse("")
-                + BETWEEN + "print at 100 %";
+    /** Which way up a film lies on the screen. */
+    static String side(boolean mirrored) {
+        return "emulsion side up, " + (mirrored ? "mirrored for the back of the sheet" : "reads right");
+    }
+
+    /** What the job says about the screen, if it does. */
+    static Optional<String> mesh(Ink ink) {
+        return ink.mesh().map(mesh -> "mesh " + mesh);
     }
 
     /** Lines beneath each other, centred at {@code first}, the middle of the first baseline. */

@@ -26,17 +26,16 @@ final class ScaleBar {
 
     /** Draws the one of full length with that top left corner. */
     static List<Item> at(Spot corner) {
-        List<Item> items = at(corner, LENGTH);
-        figure(corner, LENGTH / 2, "50", items);
-        return items;
+        return at(corner, LENGTH, "50");
     }
 
     /**
      * Draws one.
      *
      * @param length in grid steps, a multiple of 10 mm
+     * @param words below its middle
      */
-    static List<Item> at(Spot corner, int length) {
+    static List<Item> at(Spot corner, int length, String words) {
         Shapes blocks = new Shapes();
         for (int block = 0; block < length / BLOCK; block++) {
             int left = corner.x() + block * BLOCK;
@@ -50,6 +49,7 @@ final class ScaleBar {
         }
         List<Item> items = new ArrayList<>(List.of(new Item(blocks.area())));
         figure(corner, 0, "0", items);
+        figure(corner, length / 2, words, items);
         figure(corner, length, length / Grid.STEPS_PER_MM + " mm", items);
         return items;
     }

@@ -47,19 +47,19 @@ final class TilePages {
         groups.add(new Group("cut", TrimMarks.crop(tile.window(), settings.stroke())));
         int middle = tile.window().centreX();
         int width = tiling.betweenCrosses();
+        String mesh = Label.mesh(film.ink()).map(words -> words + Label.BETWEEN).orElse("");
         if (settings.bar()) {
             int centimetre = 10 * Grid.STEPS_PER_MM;
             int length = Math.min(LONGEST_BAR, (width - FIGURES) / centimetre * centimetre);
-            groups.add(new Group(
-                    "tile-bar",
-                    ScaleBar.at(new Spot(middle - length / 2, tile.window().top() - Tiling.STRIP), length)));
+            Spot corner = new Spot(middle - length / 2, tile.window().top() - Tiling.STRIP);
+            groups.add(new Group("tile-bar", ScaleBar.at(corner, length, Label.TRUE_SIZE)));
         }
         groups.add(new Group(
                 "name",
                 Label.at(
                         List.of(
                                 Label.fitted("tile " + tile.name() + " \u00b7 " + film.title(), width),
-                                Label.fitted(Label.how(film.ink(), film.side().mirrored()), width)),
+                                Label.fitted(mesh + Label.side(film.side().mirrored()), width)),
                         new Spot(middle, tile.window().bottom() + BASELINE))));
         return new Page(
                 film.title() + ", tile " + tile.name(),
@@ -73,7 +73,8 @@ final class TilePages {
         Box film = tiling.film();
         int width = tiling.width() - 2 * MAP_MARGIN;
         List<String> words = Label.wrapped(
-                Label.fitted(title, width) + " \u00b7 print tiles at 100 %, lay cross on cross, tape, cut margins away",
+                Label.fitted(title, width)
+                        + " \u00b7 print tiles at 100 %, lay cross on cross, tape the ends, cut both margins away, tape the joint",
                 width);
         int height = tiling.height() - 2 * MAP_MARGIN - Label.height(words.size());
         double scale = Math.min(1, Math.min((double) width / film.width(), (double) height / film.height()));

@@ -37,8 +37,8 @@ record Tiling(Box film, int width, int height, int columns, int rows) {
     /** How much of the film neighbours both show: room for tape (our own choice). */
     private static final int OVERLAP = mm(10);
 
-    /** Sides of a sheet that are worth cutting a film for, and hold a bar between two crosses: A6 will do. */
-    static final int LEAST_MM = 105;
+    /** Sides of a sheet that are worth cutting a film for, and hold a bar with its words between two crosses: A5 will do. */
+    static final int LEAST_MM = 148;
 
     private static final int ARM = mm(3);
 
@@ -69,12 +69,25 @@ record Tiling(Box film, int width, int height, int columns, int rows) {
         return film <= shown ? 1 : -Math.floorDiv(OVERLAP - film, shown - OVERLAP);
     }
 
-    /** Whether a film must be cut at all: it need not where a sheet holds it to its very edges. */
-    static boolean isNeeded(Box film, Size sheet) {
+    /**
+     * Whether a film must be cut at all: it need not where a sheet holds it, upright or lying, and what is on it stays clear of
+     * what a printer leaves blank if the film's middle comes to lie on the sheet's.
+     *
+     * @param used of the film, by picture and marks
+     */
+    static boolean isNeeded(Box film, Box used, Size sheet) {
         int width = Grid.steps(sheet.width());
         int height = Grid.steps(sheet.height());
-        return Math.max(film.width(), film.height()) > Math.max(width, height)
-                || Math.min(film.width(), film.height()) > Math.min(width, height);
+        return !isHeld(film, used, width, height) && !isHeld(film, used, height, width);
+    }
+
+    private static boolean isHeld(Box film, Box used, int width, int height) {
+        int across = Math.max(used.right() - film.centreX(), film.centreX() - used.left());
+        int along = Math.max(used.bottom() - film.centreY(), film.centreY() - used.top());
+        return film.width() <= width
+                && film.height() <= height
+                && 2 * (across + BLANK) <= width
+                && 2 * (along + BLANK) <= height;
     }
 
     /** Row by row. */

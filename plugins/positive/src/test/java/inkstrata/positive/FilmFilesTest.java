@@ -80,11 +80,15 @@ class FilmFilesTest {
     @Test
     void formatsThatNobodyKnowsAreTheJobsFault() {
         refuses("svg, gif", "formats: 'gif' is none of svg, pdf, pdf-inks, tiff, png.");
+        refuses("[]", "formats: there is none. Name one or several of svg, pdf, pdf-inks, tiff, png.");
+        refuses(
+                "tiff, resolution: 1200 dpi",
+                "resolution: '1200 dpi' is not a number. Write it plainly, without a unit.");
         refuses("tiff, resolution: 300", "resolution: '300' is outside 600 to 2880.");
         refuses("tiff, resolution: 700.5", "resolution: '700.5' is not whole. Write a whole number.");
         refuses(
                 "svg, tiles: A9",
-                "tiles: 'A9' is too small: tiles need 105 mm both ways, for their overlaps and margins.");
+                "tiles: 'A9' is too small: tiles need 148 mm both ways, for their overlaps and margins.");
         refuses("svg, tiles: large", "tiles: 'large' is not a size.");
     }
 

@@ -28,7 +28,7 @@ class TilePagesTest {
     private static final double BLANK = 5;
 
     @ParameterizedTest
-    @ValueSource(strings = {"A6", "A5", "A4", "A3", "120 x 110 mm"})
+    @ValueSource(strings = {"A5", "A4", "A3", "148 x 148 mm", "150 x 600 mm"})
     void whatIsAroundATileIsNeitherOnItsPictureNorAtItsEdgeNorOnEachOther(String paper) {
         for (Side side : List.of(Side.FRONT, Side.BACK)) {
             Film film = film(side, 1);
@@ -89,7 +89,9 @@ class TilePagesTest {
             assertThat(group(page, "name").items().stream().map(Item::words))
                     .containsExactly(
                             "tile " + tile.name() + " \u00b7 tide-mill, pull 3 of 3: night",
-                            "emulsion side up, mirrored for the back of the sheet \u00b7 mesh 77-48 \u00b7 print at 100 %");
+                            "mesh 77-48 \u00b7 emulsion side up, mirrored for the back of the sheet");
+            assertThat(group(page, "tile-bar").items().stream().map(Item::words))
+                    .containsExactly("", "0", "print at 100 %", "50 mm");
         }
     }
 

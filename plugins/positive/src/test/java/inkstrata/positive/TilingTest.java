@@ -36,11 +36,25 @@ class TilingTest {
 
     @Test
     void aFilmThatASheetHoldsIsNotCut() {
-        assertThat(Tiling.isNeeded(mm(0, 0, 210, 297), A4)).isFalse();
-        assertThat(Tiling.isNeeded(mm(-10, 0, 287, 210), A4)).isFalse();
-        assertThat(Tiling.isNeeded(mm(0, 0, 211, 200), A4)).isFalse();
-        assertThat(Tiling.isNeeded(mm(0, 0, 211, 211), A4)).isTrue();
-        assertThat(Tiling.isNeeded(mm(0, 0, 100, 298), A4)).isTrue();
+        assertThat(isNeeded(mm(0, 0, 210, 297), 5)).isFalse();
+        assertThat(isNeeded(mm(-10, 0, 287, 210), 5)).isFalse();
+        assertThat(isNeeded(mm(0, 0, 211, 200), 5)).isFalse();
+        assertThat(isNeeded(mm(0, 0, 211, 211), 5)).isTrue();
+        assertThat(isNeeded(mm(0, 0, 100, 298), 5)).isTrue();
+    }
+
+    @Test
+    void whatAPrinterLeavesBlankIsNotHeld() {
+        assertThat(isNeeded(mm(0, 0, 210, 297), 4)).isTrue();
+        assertThat(isNeeded(mm(0, 0, 202, 289), 0)).isTrue();
+        assertThat(isNeeded(mm(0, 0, 200, 287), 0)).isFalse();
+        assertThat(Tiling.isNeeded(mm(0, 0, 210, 297), mm(5, 5, 206, 292), A4)).isTrue();
+    }
+
+    /** A film that is used but for so many millimetres all round. */
+    private static boolean isNeeded(Box film, int inside) {
+        int k = inside * Grid.STEPS_PER_MM;
+        return Tiling.isNeeded(film, new Box(film.left() + k, film.top() + k, film.right() - k, film.bottom() - k), A4);
     }
 
     @Test
@@ -50,7 +64,7 @@ class TilingTest {
         for (int drawing = 0; drawing < 200; drawing++) {
             Box film =
                     mm(-random.nextInt(30), -random.nextInt(30), 50 + random.nextInt(1500), 50 + random.nextInt(1500));
-            Tiling tiling = Tiling.of(film, new Size(105 + random.nextInt(500), 105 + random.nextInt(700)));
+            Tiling tiling = Tiling.of(film, new Size(148 + random.nextInt(500), 148 + random.nextInt(700)));
             List<Tile> tiles = tiling.tiles();
             for (int i = 0; i < tiles.size(); i++) {
                 Tile tile = tiles.get(i);
