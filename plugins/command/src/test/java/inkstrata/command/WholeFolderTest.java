@@ -47,8 +47,9 @@ class WholeFolderTest {
         Path films = folder.resolve("notes/films");
         assertThatThrownBy(() -> WholeFolder.begin(films, false))
                 .isInstanceOf(CommandFault.class)
-                .hasMessage(films
-                        + ": no folder can be made here. Name another: one whose parents are folders that may be written.");
+                .hasMessage(
+                        films
+                                + ": no folder can be made here. Name another: one whose parents are folders that may be written.");
     }
 
     /** SHA-256 of "abc": FIPS 180-4, example of the standard (SHA256 example, one-block message). */
