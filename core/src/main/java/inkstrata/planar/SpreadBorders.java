@@ -24,10 +24,12 @@ final class SpreadBorders {
     private final List<StackSet> areas;
     private final List<Spread> spreads;
     private final int[] previous;
+    /** For each kind, and each that may lie beside it, what spreads into it from there, as far as that was asked for. */
+    private final int[][] between;
     /** For each half-edge what spreads across it to its left. */
     private final int[] spreadOf;
 
-    SpreadBorders(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
+    SpreadBorders(Borderlines lines, StackKinds kinds, List<StackSet> areas, List<Spread> spreads, Crew crew) {
         this.lines = lines;
         this.kinds = kinds;
         this.areas = areas;
@@ -36,7 +38,8 @@ final class SpreadBorders {
         for (int h = 0; h < previous.length; h++) {
             previous[lines.next(h)] = h;
         }
-        this.spreadOf = spreadOf();
+        this.between = new int[kinds.count()][];
+        this.spreadOf = spreadOf(crew);
     }
 
     /** All chains of all spreads. */
@@ -62,37 +65,28 @@ final class SpreadBorders {
                 .toList();
     }
 
-    private int[] spreadOf() {
+    private int[] spreadOf(Crew crew) {
         int[] found = new int[lines.size()];
-        int[][] known = new int[kinds.count()][];
         for (int h = 0; h < found.length; h++) {
             int into = lines.kind(h);
             int from = lines.kind(h ^ 1);
-            if (into == Borderlines.NONE || from == Borderlines.NONE) {
-                found[h] = NOTHING;
-                continue;
-            }
-            if (known[into] == null) {
-                known[into] = new int[kinds.count()];
-                Arrays.fill(known[into], NOT_ASKED);
-            }
-            if (known[into][from] == NOT_ASKED) {
-                known[into][from] = between(from, into);
-            }
-            found[h] = known[into][from];
+            found[h] = into == Borderlines.NONE || from == Borderlines.NONE ? NOTHING : between(from, into);
         }
-        leaveOutWhatGoesOn(found);
+        Endings endings = new Endings(lines, kinds, areas, spreads);
+        crew.share(found.length, (first, end) -> leaveOutWhatGoesOn(found, endings, first, end));
         return found;
     }
 
     /** Where the area itself goes on beyond an edge for more than the width, it gains nothing. */
-    private void leaveOutWhatGoesOn(int[] found) {
-        Endings endings = new Endings(lines, kinds, areas, spreads);
-        for (int h = 0; h < found.length; h++) {
+    private int leaveOutWhatGoesOn(int[] found, Endings endings, int first, int end) {
+        int left = 0;
+        for (int h = first; h < end; h++) {
             if (found[h] != NOTHING && isOwn(h, found[h]) && !endings.isNear(h, found[h])) {
                 found[h] = NOTHING;
+                left++;
             }
         }
+        return left;
     }
 
     /** Whether the area that spreads lies to the left of a half-edge already. */
@@ -144,6 +138,17 @@ final class SpreadBorders {
     }
 
     private int between(int from, int into) {
+        if (between[into] == null) {
+            between[into] = new int[kinds.count()];
+            Arrays.fill(between[into], NOT_ASKED);
+        }
+        if (between[into][from] == NOT_ASKED) {
+            between[into][from] = find(from, into);
+        }
+        return between[into][from];
+    }
+
+    private int find(int from, int into) {
         for (int s = 0; s < spreads.size(); s++) {
             if (kinds.isIn(spreads.get(s).into(), into)
                     && kinds.isIn(spreads.get(s).from(), from)) {

@@ -55,7 +55,7 @@ public final class Spreading {
         StackKinds kinds = StackKinds.of(map.stacks().size(), sets);
         try (Crew crew = new Crew(map.threads())) {
             Borderlines lines = Borderlines.of(map.edges(), kinds.kindOfStack(), crew);
-            SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads);
+            SpreadBorders borders = new SpreadBorders(lines, kinds, areas, spreads, crew);
             List<BorderChain> chains = borders.chains();
             double[] borderMm = new double[spreads.size()];
             chains.forEach(chain -> borderMm[chain.spread()] += chain.lengthMm());
@@ -70,11 +70,7 @@ public final class Spreading {
                     MapSettings.DEFAULT.withThreads(map.threads()),
                     SpreadStacks.meaning(kinds, areas, spreads));
             SpreadStacks stacks = new SpreadStacks(mapped.stacks(), kinds, areas, spreads);
-            EdgeTable edges = mapped.edges();
-            Set<Contact> held = Set.copyOf(contacts);
-            for (int area = 0; area < areas.size(); area++) {
-                edges = Strays.leftOut(edges, stacks, held, area, crew);
-            }
+            EdgeTable edges = Strays.leftOut(mapped.edges(), stacks, Set.copyOf(contacts), areas.size(), crew);
             return new Spreading(List.copyOf(areas), stacks, edges, borderMm, isAnywhere, map.threads());
         }
     }

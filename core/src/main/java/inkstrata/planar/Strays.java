@@ -1,6 +1,8 @@
 package inkstrata.planar;
 
+import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Finds the parts of what an area gains that share no edge with what they spread from and do not meet it in a point of
@@ -21,11 +23,49 @@ final class Strays {
         this.lines = Borderlines.of(edges, stacks.gained(area), crew);
     }
 
-    /** The same edges; those around stray parts of what an area gains say that it does not spread there. */
-    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, Set<Contact> contacts, int area, Crew crew) {
-        Strays strays = new Strays(edges, stacks, contacts, area, crew);
-        boolean[] isHeld = strays.heldWalks();
-        return strays.areIn(isHeld) ? strays.without(strays.heldInteriors(isHeld, crew)) : edges;
+    /** The same edges; those around stray parts of what areas gain say that these do not spread there. */
+    static EdgeTable leftOut(EdgeTable edges, SpreadStacks stacks, Set<Contact> contacts, int areas, Crew crew) {
+        // What one area loses has no say in what another does.
+        List<int[]> strays = crew
+                .share(
+                        areas,
+                        (first, end) -> IntStream.range(first, end)
+                                .mapToObj(area -> new Strays(edges, stacks, contacts, area, crew).halves(crew))
+                                .toList())
+                .stream()
+                .flatMap(List::stream)
+                .toList();
+        if (strays.stream().allMatch(halves -> halves.length == 0)) {
+            return edges;
+        }
+        EdgeTable rest = new EdgeTable(
+                edges.x(),
+                edges.y(),
+                edges.from(),
+                edges.to(),
+                edges.left().clone(),
+                edges.right().clone(),
+                edges.source());
+        for (int area = 0; area < areas; area++) {
+            for (int half : strays.get(area)) {
+                int[] side = side(rest, half);
+                side[half >> 1] = stacks.without(side[half >> 1], area);
+            }
+        }
+        return rest;
+    }
+
+    /** The half-edges of the table, 2e along edge e and 2e + 1 against it, that have a stray part of what the area gains on their left. */
+    private int[] halves(Crew crew) {
+        boolean[] isHeld = heldWalks();
+        if (!areIn(isHeld)) {
+            return new int[0];
+        }
+        boolean[] isPartHeld = heldInteriors(isHeld, crew);
+        return IntStream.range(0, lines.size())
+                .filter(h -> lines.kind(h) != Borderlines.NONE && !isPartHeld[lines.walkOf(h)])
+                .map(h -> 2 * lines.edge(h) + (h & 1))
+                .toArray();
     }
 
     /** For each walk whether it runs along something that it spreads from, or meets that in a point of contact. */
@@ -72,24 +112,6 @@ final class Strays {
             isPartHeld[walk] = isPartHeld[interiors.of(walk)];
         }
         return isPartHeld;
-    }
-
-    private EdgeTable without(boolean[] isHeld) {
-        EdgeTable rest = new EdgeTable(
-                edges.x(),
-                edges.y(),
-                edges.from(),
-                edges.to(),
-                edges.left().clone(),
-                edges.right().clone(),
-                edges.source());
-        for (int h = 0; h < lines.size(); h++) {
-            if (lines.kind(h) != Borderlines.NONE && !isHeld[lines.walkOf(h)]) {
-                int[] side = side(rest, h);
-                side[lines.edge(h)] = stacks.without(side[lines.edge(h)], area);
-            }
-        }
-        return rest;
     }
 
     /** The stacks on the left of half-edges that run as that one does along its edge. */

@@ -109,7 +109,8 @@ class SpreadBordersTest {
                             Borderlines.of(map.edges(), kinds.kindOfStack(), crew),
                             kinds,
                             List.of(spread.from()),
-                            List.of(spread))
+                            List.of(spread),
+                            crew)
                     .chains();
         }
     }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** What trap and check of the poster cost beside its map, all in one run. */
 @Tag("long")
 class PosterCostTest {
-    private static final int RUNS = 7;
+    private static final int RUNS = 20;
 
     @Test
     void trapAndCheckBesideTheMap() throws IOException {

@@ -11,6 +11,10 @@ final class Bunch {
 
     private final int cover;
     private final Box box;
+    /** From end to end; no place of any stretch is farther from it than {@link #spread}. */
+    private final Stretch axis;
+
+    private final double spread;
     private final double extent;
     private final boolean isSingle;
     private final Stretch stretch;
@@ -37,6 +41,36 @@ final class Bunch {
         this.isSingle = stretches.size() == 1;
         this.stretch = stretches.get(0);
         this.stretches = stretches;
+        this.axis = isSingle ? stretch : axis(stretches, all);
+        this.spread = isSingle ? 0 : spread(stretches, axis);
+    }
+
+    /** Between the ends that lie farthest apart along the longer side of the box around them. */
+    private static Stretch axis(List<Stretch> stretches, Box box) {
+        boolean isFlat = box.width() > box.height();
+        Spot first = stretches.get(0).start();
+        Spot last = first;
+        for (Stretch one : stretches) {
+            boolean isForward = isFlat ? one.ax() <= one.bx() : one.ay() <= one.by();
+            Spot low = isForward ? one.start() : one.end();
+            Spot high = isForward ? one.end() : one.start();
+            if (isFlat ? low.x() < first.x() : low.y() < first.y()) {
+                first = low;
+            }
+            if (isFlat ? high.x() > last.x() : high.y() > last.y()) {
+                last = high;
+            }
+        }
+        return Stretch.between(first, last);
+    }
+
+    /** How far the stretches leave the axis; their ends tell, as what is that near to it is convex. */
+    private static double spread(List<Stretch> stretches, Stretch axis) {
+        double most = 0;
+        for (Stretch one : stretches) {
+            most = Math.max(most, Math.max(axis.squareTo(one.ax(), one.ay()), axis.squareTo(one.bx(), one.by())));
+        }
+        return Math.sqrt(most);
     }
 
     /** The number of the set of films that ends at these stretches. */
@@ -58,9 +92,18 @@ final class Bunch {
         return extent;
     }
 
-    /** No place of one is nearer to a place of the other; exact between single stretches. */
-    double distanceTo(Bunch other) {
-        return isSingle && other.isSingle ? stretch.distanceTo(other.stretch) : box.distanceTo(other.box);
+    /**
+     * No place of one is nearer to a place of the other; exact between single stretches. Between others by the boxes around them,
+     * and where that tells too little, by their axes: two borders side by side are told apart by these though they run aslant.
+     *
+     * @param enough more need not be told
+     */
+    double distanceTo(Bunch other, double enough) {
+        if (isSingle && other.isSingle) {
+            return stretch.distanceTo(other.stretch);
+        }
+        double apart = box.distanceTo(other.box);
+        return apart >= enough ? apart : Math.max(apart, axis.distanceTo(other.axis) - spread - other.spread);
     }
 
     Bunch firstHalf() {

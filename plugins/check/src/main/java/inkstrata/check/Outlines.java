@@ -36,8 +36,8 @@ record Outlines(Cells<Bunch> exits, Shore shore) {
         Shore shore = new Shore(reach);
         Crossings.of(map).forEach(shore::addCrossing);
         // Places within reach of each other lie in cells side by side: no place is farther than a quarter of it from
-        // the middle of its stretch.
-        Cells<Exit> exits = new Cells<>(1.5 * reach);
+        // the middle of its stretch. Half the size would do.
+        Cells<Exit> exits = new Cells<>(3 * reach);
         for (Edge edge : map.edges()) {
             if (edge.isShore()) {
                 shore.add(edge.way());
@@ -107,9 +107,12 @@ record Outlines(Cells<Bunch> exits, Shore shore) {
 
     /** Where nothing covers the other side, that may be a splinter of rounding with more behind it. */
     private static boolean filmBegins(BitSet films, BitSet beyond) {
-        BitSet more = (BitSet) beyond.clone();
-        more.andNot(films);
-        return !more.isEmpty() || beyond.isEmpty();
+        for (int film = beyond.nextSetBit(0); film >= 0; film = beyond.nextSetBit(film + 1)) {
+            if (!films.get(film)) {
+                return true;
+            }
+        }
+        return beyond.isEmpty();
     }
 
     static void chop(Stretch edge, double longest, Consumer<Stretch> taker) {

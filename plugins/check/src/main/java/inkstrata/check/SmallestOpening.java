@@ -115,7 +115,7 @@ final class SmallestOpening {
 
     private boolean isFar(Bunch next, List<Bunch> bunches) {
         for (Bunch bunch : bunches) {
-            if (isTooFar(bunch.distanceTo(next))) {
+            if (isTooFar(bunch.distanceTo(next, bound))) {
                 return true;
             }
         }
@@ -159,7 +159,7 @@ final class SmallestOpening {
             areSingle &= bunches[i].isSingle();
             longest = toHalve(bunches[i]) > toHalve(bunches[longest]) ? i : longest;
             for (int j = 0; j < i; j++) {
-                least = Math.max(least, bunches[i].distanceTo(bunches[j]));
+                least = Math.max(least, bunches[i].distanceTo(bunches[j], bound));
             }
         }
         if (isTooFar(least) || (areSingle && isSettled(bunches, least))) {
@@ -181,10 +181,10 @@ final class SmallestOpening {
         return bunch.isSingle() && bunch.extent() <= FINEST ? -1 : bunch.extent();
     }
 
-    private static double sum(Bunch half, Bunch[] bunches, int halved) {
+    private double sum(Bunch half, Bunch[] bunches, int halved) {
         double sum = 0;
         for (int i = 0; i < bunches.length; i++) {
-            sum += i == halved ? 0 : half.distanceTo(bunches[i]);
+            sum += i == halved ? 0 : half.distanceTo(bunches[i], bound);
         }
         return sum;
     }

@@ -73,7 +73,7 @@ record Stretch(double ax, double ay, double bx, double by) {
     }
 
     /** The square of the distance from a place. */
-    private double squareTo(double x, double y) {
+    double squareTo(double x, double y) {
         double dx = bx - ax;
         double dy = by - ay;
         double length2 = dx * dx + dy * dy;

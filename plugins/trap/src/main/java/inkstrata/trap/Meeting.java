@@ -7,8 +7,10 @@ import inkstrata.planar.Spread;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -49,10 +51,11 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                     .map(Map.Entry::getValue)
                     .reduce(StackSet.NONE, StackSet::or)
                     .minus(prints(separation.plan(), giving));
+            Map<Look, StackSet> received = received(receiving, byStack);
             for (Look into : receiving) {
                 StackSet from = shown.minus(prints(separation.plan(), into.pull()));
                 RimColour rim = RimColour.of(separation, giving, into.pull());
-                StackSet all = received(into, receiving, byStack);
+                StackSet all = received.getOrDefault(into, StackSet.NONE);
                 StackSet receiver = rim.isNearer() ? all.minus(prints(separation.plan(), giving)) : all;
                 boolean isButted = rim.isThirdColour() && !widths.isAsked(giving, into.pull());
                 double share = GivingWay.share(separation.plan(), giving, into.pull(), alike);
@@ -132,15 +135,17 @@ record Meeting(int giving, Look into, StackSet from, StackSet receiver, StackSet
                 .findFirst();
     }
 
-    /** The stacks of a look that none of the others received there lies beneath: no stack is received twice. */
-    private static StackSet received(Look into, Set<Look> receiving, Map<Integer, List<Look>> byStack) {
-        return StackSet.of(byStack.entrySet().stream()
-                .filter(stack -> stack.getValue().stream()
-                        .filter(receiving::contains)
-                        .reduce((nearer, farther) -> farther)
-                        .filter(into::equals)
-                        .isPresent())
-                .mapToInt(Map.Entry::getKey));
+    /** For each look the stacks in which none of the others received there lies beneath it: no stack is received twice. */
+    private static Map<Look, StackSet> received(Set<Look> receiving, Map<Integer, List<Look>> byStack) {
+        Map<Look, BitSet> received = new HashMap<>();
+        byStack.forEach((stack, looks) -> looks.stream()
+                .filter(receiving::contains)
+                .reduce((nearer, farther) -> farther)
+                .ifPresent(look ->
+                        received.computeIfAbsent(look, none -> new BitSet()).set(stack)));
+        Map<Look, StackSet> sets = new HashMap<>();
+        received.forEach((look, stacks) -> sets.put(look, StackSet.of(stacks.stream())));
+        return sets;
     }
 
     private static StackSet shownBy(int pull, Map<Look, StackSet> looks) {
