@@ -55,7 +55,7 @@ final class SpreadStacks {
 
     /**
      * Takes corridors out of a stack that do not count: one counts only where it lies over what it may spread over, and what spreads does not
-     * lie already.
+     * lie already. Kinds lie beside each other; where tiles are cut, rounding may bend one over another by less than a grid step, and the first counts.
      */
     static UnaryOperator<int[]> meaning(StackKinds kinds, List<StackSet> areas, List<Spread> spreads) {
         boolean[][] counts = new boolean[kinds.count()][spreads.size()];
@@ -70,7 +70,8 @@ final class SpreadStacks {
             return kind >= kinds.count()
                     ? new int[0]
                     : Arrays.stream(colours)
-                            .filter(colour -> colour == kind || counts[kind][colour - kinds.count()])
+                            .filter(colour ->
+                                    colour == kind || (colour >= kinds.count() && counts[kind][colour - kinds.count()]))
                             .toArray();
         };
     }
