@@ -77,8 +77,8 @@ record LimitFindings(RegisterLimit limit, List<String> inks) {
     private static String remedy(Opening opening) {
         return opening.films().size() > 2
                 ? "Three inks meet here: print one of them beneath the others, or draw the corner simpler."
-                : "Let the lighter run farther beneath the darker; where their edges cross at a flat angle, draw them"
-                        + " steeper or put a darker line over them.";
+                : "Let the lighter run farther beneath the darker, or print the darker later; where their edges cross at a flat"
+                        + " angle, draw them steeper or put a darker line over them.";
     }
 
     private Finding limitFinding() {
