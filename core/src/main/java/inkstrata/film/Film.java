@@ -22,4 +22,8 @@ public record Film(String file, Frame page, Region picture, Region around, List<
     public Film withPicture(Region newPicture) {
         return new Film(file, page, newPicture, around, stains);
     }
+
+    public Film withAround(Region newAround) {
+        return new Film(file, page, picture, newAround, stains);
+    }
 }

@@ -8,6 +8,7 @@ import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,9 +32,11 @@ final class Comparison {
                 planned.plan().pulls().stream().map(pull -> pull.ink().name()).toList();
     }
 
-    /** Films as wholes, their paint and marks, places, what is too thin, and how far the set holds. */
+    /** Films as wholes, their paint and marks, places and what is too thin: the worst first. Then how far the set holds. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
+        List<Film> asTheyLie = new ArrayList<>();
+        List<Film> mended = new ArrayList<>();
         List<Region> printed = new ArrayList<>(planned.printed());
         List<Region> drawn = planned.plan().pulls().stream()
                 .map(pull -> planned.map().dissolve(pull.prints()))
@@ -45,25 +48,31 @@ final class Comparison {
                 continue;
             }
             Film film = films.get(pull).get();
+            asTheyLie.add(film);
+            mended.add(film);
             if (isAsPlanned(film.picture(), pull)) {
                 continue;
             }
             WholeFilm whole = WholeFilm.of(film, pull, planned.printed(), drawn, frame, inks);
             whole.finding().ifPresent(findings::add);
+            mended.set(mended.size() - 1, film.withAround(whole.around()));
             if (!whole.picture().isEmpty()) {
                 printed.set(
                         whole.pull(),
                         AsPlanned.of(whole.picture(), planned.printed().get(whole.pull()), frame));
             }
         }
-        List<Film> there = films.stream().flatMap(Optional::stream).toList();
-        findings.addAll(PaintFaults.of(there));
-        findings.addAll(MarkFaults.of(there));
+        boolean areWhole = findings.isEmpty();
+        findings.addAll(PaintFaults.of(asTheyLie));
+        findings.addAll(MarkFaults.of(asTheyLie, mended));
         findings.addAll(new Appearance(planned, printed, registerMm).findings());
         for (int pull = 0; pull < films.size(); pull++) {
             findings.addAll(ThinParts.of(printed.get(pull), inks.get(pull)));
         }
-        findings.addAll(Check.limit(planned, printed, registerMm).findings());
+        LimitFindings limit = Check.limit(planned, printed, registerMm);
+        findings.addAll((areWhole ? limit : limit.onceMended()).findings());
+        findings.subList(0, findings.size() - 1)
+                .sort(Comparator.comparing(Finding::severity).reversed());
         return findings;
     }
 

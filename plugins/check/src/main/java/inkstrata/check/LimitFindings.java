@@ -16,8 +16,9 @@ import java.util.stream.Collectors;
  * A limit in words.
  *
  * @param inks name of each film's ink, by position
+ * @param isOnceMended whether it holds only once films that are missing or wrong as a whole are mended
  */
-record LimitFindings(RegisterLimit limit, List<String> inks) {
+record LimitFindings(RegisterLimit limit, List<String> inks, boolean isOnceMended) {
     /** So many places are named where the same inks part; the worst come first. */
     private static final int MOST_PLACES = 5;
 
@@ -26,6 +27,15 @@ record LimitFindings(RegisterLimit limit, List<String> inks) {
 
     LimitFindings {
         inks = List.copyOf(inks);
+    }
+
+    LimitFindings(RegisterLimit limit, List<String> inks) {
+        this(limit, inks, false);
+    }
+
+    /** The same where films are missing or wrong as a whole, and were taken as if that were mended. */
+    LimitFindings onceMended() {
+        return new LimitFindings(limit, inks, true);
     }
 
     /** Openings, by inks and then the smallest first; then the limit itself. */
@@ -89,9 +99,12 @@ record LimitFindings(RegisterLimit limit, List<String> inks) {
                 "holds to " + millimetres(limit.limitMm())
                         + limit.smallest()
                                 .map(opening -> isGap(opening) ? " (gap)" : " (" + between(opening) + ")")
-                                .orElse(" and more"),
+                                .orElse(" and more")
+                        + (isOnceMended ? ", once films that are missing or wrong as a whole are mended" : ""),
                 "register " + millimetres(limit.asked()),
-                "Nothing to do if pulls are closer to each other than that.");
+                isOnceMended
+                        ? "Mend them first, and check again."
+                        : "Nothing to do if pulls are closer to each other than that.");
     }
 
     private static boolean isGap(Opening opening) {

@@ -41,8 +41,31 @@ final class MarkFaults {
         this.marks = films.stream().map(film -> marks(film.around())).toList();
     }
 
-    /** By place, then by film; none for a single film. A film with nothing on it is not asked. */
-    static List<Finding> of(List<Film> films) {
+    /**
+     * By place, then by film; none for a single film. A film with nothing on it is not asked. One that is wrong as a whole may have its marks
+     * with it or not: what is said is what is less.
+     *
+     * @param films as they lie
+     * @param mended the same where they would lie if what is wrong with each as a whole were mended
+     */
+    static List<Finding> of(List<Film> films, List<Film> mended) {
+        List<Film> kinder = new ArrayList<>(films);
+        List<Finding> least = of(films);
+        for (int film = 0; film < films.size(); film++) {
+            if (!mended.get(film).equals(films.get(film))) {
+                kinder.set(film, mended.get(film));
+                List<Finding> findings = of(kinder);
+                if (findings.size() <= least.size()) {
+                    least = findings;
+                } else {
+                    kinder.set(film, films.get(film));
+                }
+            }
+        }
+        return least;
+    }
+
+    private static List<Finding> of(List<Film> films) {
         List<Film> some = films.stream()
                 .filter(film -> !film.picture().isEmpty() || !film.around().isEmpty())
                 .toList();

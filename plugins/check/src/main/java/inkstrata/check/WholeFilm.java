@@ -9,6 +9,7 @@ import inkstrata.planar.Similarity;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -18,13 +19,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * What is wrong with a film as a whole: another one's, mirrored, of another size, turned or moved.
+ * What is wrong with a film as a whole: another one's, a negative, mirrored, of another size, turned or moved.
  *
  * @param picture what it prints once that is mended
+ * @param around what lies around it then
  * @param pull the pull that it prints, by position
  * @param finding what is wrong, if anything is
  */
-record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
+record WholeFilm(Region picture, Region around, int pull, Optional<Finding> finding) {
     /** As far apart on the average, in millimetres, outlines are the same but for rounding. */
     private static final double SAME_MM = 0.0005;
 
@@ -59,6 +61,10 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
         72.0 / 90
     };
 
+    /** A film may lie on its side, or upside down. */
+    private static final List<Similarity> QUARTERS = List.of(
+            new Similarity(0, 1, 0, 0, false), new Similarity(-1, 0, 0, 0, false), new Similarity(0, -1, 0, 0, false));
+
     /**
      * Finds out.
      *
@@ -71,15 +77,15 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
     static WholeFilm of(Film film, int pull, List<Region> planned, List<Region> drawn, Frame frame, List<String> inks) {
         Region own = planned.get(pull);
         if (own.isEmpty()) {
-            return new WholeFilm(film.picture(), pull, Optional.empty());
+            return new WholeFilm(film.picture(), film.around(), pull, Optional.empty());
         }
         double misfit = Fit.misfitMm(film.picture(), own, frame);
         if (misfit <= SAME_MM) {
-            return new WholeFilm(film.picture(), pull, Optional.empty());
+            return new WholeFilm(film.picture(), film.around(), pull, Optional.empty());
         }
         Region all = Region.union(List.of(film.picture(), film.around()));
         if (all.isEmpty()) {
-            return new WholeFilm(all, pull, Optional.of(empty(film, own)));
+            return new WholeFilm(all, all, pull, Optional.of(empty(film, own)));
         }
         Optional<Integer> other = IntStream.range(0, planned.size())
                 .filter(i -> i != pull && !planned.get(i).isEmpty())
@@ -87,7 +93,15 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                 .boxed()
                 .findFirst();
         if (other.isPresent()) {
-            return new WholeFilm(film.picture(), other.get(), Optional.of(swapped(film, pull, other.get(), own, inks)));
+            return new WholeFilm(
+                    film.picture(),
+                    film.around(),
+                    other.get(),
+                    Optional.of(swapped(film, pull, other.get(), own, inks)));
+        }
+        Region inverse = inverse(film.picture(), frame);
+        if (Fit.misfitMm(inverse, own, frame) < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit)) {
+            return new WholeFilm(inverse, Region.EMPTY, pull, Optional.of(negative(film, own)));
         }
         List<Similarity> places = places(film.picture(), all, own, frame);
         return Stream.of(own, drawn.get(pull))
@@ -96,8 +110,11 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                 .min(Comparator.comparingDouble(Fit::misfitMm))
                 .filter(fit -> fit.misfitMm() < BETTER * misfit && offMm(fit.place(), own) > RIGHT_MM)
                 .map(fit -> new WholeFilm(
-                        within(frame, fit.place().of(all)), pull, Optional.of(misplaced(film, fit.place(), own))))
-                .orElse(new WholeFilm(film.picture(), pull, Optional.empty()));
+                        within(frame, fit.place().of(all)),
+                        fit.place().of(film.around()),
+                        pull,
+                        Optional.of(misplaced(film, fit.place(), own))))
+                .orElse(new WholeFilm(film.picture(), film.around(), pull, Optional.empty()));
     }
 
     private static boolean isMeantFor(Film film, Region planned, Region drawn, double misfit, Frame frame) {
@@ -115,13 +132,20 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
             places.add(new Similarity(unit, 0, 0, 0, false));
             places.add(new Similarity(unit, 0, frame.x() * (1 - unit), frame.y() * (1 - unit), false));
         }
-        for (boolean mirrored : new boolean[] {false, true}) {
-            Alignment.frames(all, own, mirrored).ifPresent(places::add);
-            if (!picture.isEmpty()) {
-                Alignment.frames(picture, own, mirrored).ifPresent(places::add);
+        for (Region part : picture.isEmpty() ? List.of(all) : List.of(all, picture)) {
+            for (boolean mirrored : new boolean[] {false, true}) {
+                Alignment.frames(part, own, mirrored).ifPresent(places::add);
+            }
+            for (Similarity turn : QUARTERS) {
+                Alignment.frames(turn.of(part), own, false).map(turn::then).ifPresent(places::add);
             }
         }
         return places;
+    }
+
+    /** The frame without it. */
+    private static Region inverse(Region picture, Frame frame) {
+        return CoverMap.of(frame, List.of(picture)).where(BitSet::isEmpty);
     }
 
     private static Region within(Frame frame, Region all) {
@@ -149,6 +173,16 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                 "nothing on " + film.file() + " prints",
                 String.format(Locale.ROOT, "%.1f mm² of ink", own.areaMm2()),
                 "Check that the drawing was not left out or hidden when the film was saved.");
+    }
+
+    private static Finding negative(Film film, Region own) {
+        return fault(
+                "negative film",
+                film,
+                own,
+                " is a negative: clear where ink is to print, and black elsewhere",
+                "black where ink is to print",
+                "Invert it, or have it output as a positive.");
     }
 
     private static Finding swapped(Film film, int pull, int other, Region own, List<String> inks) {
@@ -189,9 +223,13 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                     "turned film",
                     film,
                     own,
-                    String.format(Locale.ROOT, " is turned by %.3f degrees, clockwise if positive", turn),
-                    "0 degrees",
-                    "Turn it back, or tape it by its register marks.");
+                    String.format(
+                            Locale.ROOT,
+                            " is turned by %.3f degrees %s",
+                            Math.abs(turn),
+                            turn > 0 ? "clockwise" : "anticlockwise"),
+                    "as the drawing lies",
+                    "Turn all of it back.");
         }
         Place middle = middle(own);
         Place meant = place.of(middle);
@@ -205,7 +243,7 @@ record WholeFilm(Region picture, int pull, Optional<Finding> finding) {
                                         off(middle.y() - meant.y(), "down", "up"))
                                 .flatMap(Optional::stream)
                                 .collect(Collectors.joining(" and ")),
-                "0 mm",
+                "where the drawing has it",
                 "Move all of it back.");
     }
 

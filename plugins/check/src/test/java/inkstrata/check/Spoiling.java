@@ -15,6 +15,7 @@ import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
+import inkstrata.planar.Similarity;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
@@ -67,9 +68,39 @@ enum Spoiling {
         Optional<Spoilt> spoil(Case drawn) {
             return whole(drawn, "matrix(-1 0 0 1 12 0)").filter(spoilt -> {
                 Region own = drawn.printed(spoilt.pull());
-                Region turned = inkstrata.planar.Similarity.mirror(12).of(own);
+                Region turned = Similarity.mirror(12).of(own);
                 return Fit.misfitMm(turned, own, drawn.planned.artwork().frame()) > 0.1;
             });
+        }
+    },
+    UPSIDE_DOWN("turned film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return turned(drawn, 180);
+        }
+    },
+    ON_ITS_SIDE("turned film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            return turned(drawn, 90);
+        }
+    },
+    SHIFT_WITH_MARKS("film place") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            WrittenFilm film = drawn.film(drawn.busiest()).withTransform("translate(0.2 0)");
+            List<Place> marks = film.marks().stream()
+                    .map(mark -> new Place(mark.x() + 0.2, mark.y()))
+                    .toList();
+            return drawn.with(drawn.busiest(), film.withMarks(marks), place -> true);
+        }
+    },
+    NEGATIVE("negative film") {
+        @Override
+        Optional<Spoilt> spoil(Case drawn) {
+            Region own = drawn.printed(drawn.busiest());
+            Region negative = square(drawn.planned.artwork().frame()).minus(own);
+            return drawn.with(drawn.busiest(), drawn.film(drawn.busiest()).withPicture(negative), place -> true);
         }
     },
     SWAP("swapped films") {
@@ -254,8 +285,20 @@ enum Spoiling {
     };
 
     /** Films that lie wrong as wholes: once that is said, nothing else is an error. */
-    static final Set<Spoiling> WHOLE =
-            EnumSet.of(SHIFT, SHIFT_ASLANT, SCALE, LOST_UNIT, TURN, MIRROR, SWAP, EMPTY, NO_FILE);
+    static final Set<Spoiling> WHOLE = EnumSet.of(
+            SHIFT,
+            SHIFT_ASLANT,
+            SHIFT_WITH_MARKS,
+            SCALE,
+            LOST_UNIT,
+            TURN,
+            UPSIDE_DOWN,
+            ON_ITS_SIDE,
+            NEGATIVE,
+            MIRROR,
+            SWAP,
+            EMPTY,
+            NO_FILE);
 
     /** What the finding must be called. */
     final String rule;
@@ -329,6 +372,18 @@ enum Spoiling {
     private static Optional<Spoilt> whole(Case drawn, String transform) {
         WrittenFilm film = drawn.film(drawn.busiest());
         return drawn.with(drawn.busiest(), film.withTransform(transform), place -> true);
+    }
+
+    /** About the picture's middle; not a film that looks much the same then. */
+    private static Optional<Spoilt> turned(Case drawn, int degrees) {
+        return whole(drawn, "rotate(" + degrees + " 6 6)").filter(spoilt -> {
+            Region own = drawn.printed(spoilt.pull());
+            double turn = Math.toRadians(degrees);
+            Region turned = Similarity.move(-6, -6)
+                    .then(new Similarity(Math.rint(Math.cos(turn)), Math.rint(Math.sin(turn)), 6, 6, false))
+                    .of(own);
+            return Fit.misfitMm(turned, own, drawn.planned.artwork().frame()) > 0.1;
+        });
     }
 
     private static String disc(Place place, double radius, String paint) {

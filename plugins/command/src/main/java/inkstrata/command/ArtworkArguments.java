@@ -11,9 +11,11 @@ import inkstrata.shop.Drawings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -80,6 +82,11 @@ final class ArtworkArguments {
             throw new CommandFault("--inks: " + inks + " must be 1 or more.");
         }
         return asked.withMerge(asked.merge().withInks(inks));
+    }
+
+    /** The drawing and the job file, if there is one. */
+    List<Path> files() {
+        return Stream.concat(Stream.of(artwork), jobFile().stream()).toList();
     }
 
     private Optional<Path> jobFile() {

@@ -75,6 +75,7 @@ final class CheckVerb implements Callable<Integer> {
             Separator separator = new Separator(found.plugins(), progress::begins);
             Separation planned = separator.separate(artwork, job);
             List<Optional<Path>> files = FilmFiles.in(folder, planned.plan(), job);
+            FilmFiles.strays(folder, files).forEach(desk::warning);
             FilmReader reader =
                     new FilmReader(planned.table().sheet(), planned.artwork().frame());
             List<Optional<Film>> films = new ArrayList<>();
@@ -86,6 +87,7 @@ final class CheckVerb implements Callable<Integer> {
             }
             List<Finding> findings = separator.compare(planned, films, job);
             if (map != null) {
+                requireUnread(files);
                 Files.writeString(map, new FindingsMap(planned, findings).svg(), StandardCharsets.UTF_8);
             }
             if (inkstrata.json()) {
@@ -94,6 +96,18 @@ final class CheckVerb implements Callable<Integer> {
                 findings.forEach(finding -> out.println(Notices.line(finding)));
             }
             return failOn.exitCode(findings);
+        }
+    }
+
+    /** @throws CommandFault if the map would take the place of the drawing, the job file or a film */
+    private void requireUnread(List<Optional<Path>> films) throws IOException {
+        List<Path> read = new ArrayList<>(arguments.files());
+        films.stream().flatMap(Optional::stream).forEach(read::add);
+        for (Path file : read) {
+            if (Files.exists(map) && Files.exists(file) && Files.isSameFile(map, file)) {
+                throw new CommandFault(
+                        "--map " + map + ": this file was read, and the map would take its place. Name another.");
+            }
         }
     }
 

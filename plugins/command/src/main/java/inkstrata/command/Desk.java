@@ -30,6 +30,10 @@ final class Desk {
     }
 
     /** Prints the notes that matter to the print; the others stand in what is written. */
+    void warning(String words) {
+        say("warning: " + words);
+    }
+
     void warnings(Separation separation) {
         List<Note> notes = Stream.concat(separation.artwork().notes().stream(), separation.notes().stream())
                 .toList();

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Which file of a folder is which pull's film: as the job says, else by the ink's name. */
@@ -32,30 +33,46 @@ final class FilmFiles {
      */
     static List<Optional<Path>> in(Path folder, PrintPlan plan, Job job) throws IOException {
         if (!Files.isDirectory(folder)) {
-            throw new CommandFault(folder + ": there is no such folder of films. Look at its name.");
+            throw new CommandFault(folder
+                    + (Files.exists(folder)
+                            ? ": this is a file. Name the folder that it is in."
+                            : ": there is no such folder of films. Look at its name."));
         }
-        List<Path> files;
-        try (Stream<Path> listed = Files.list(folder)) {
-            files = listed.filter(file -> NUMBERED.matcher(name(file)).matches())
-                    .sorted()
-                    .toList();
+        List<Path> files = films(folder);
+        if (files.isEmpty()) {
+            throw new CommandFault(folder + ": there is no SVG in this folder. Films are read from SVG files alone.");
         }
         List<String> inks = plan.pulls().stream().map(pull -> pull.ink().name()).toList();
         for (String named : job.films().keySet()) {
             if (!inks.contains(named)) {
                 throw new CommandFault(job.file() + ": films names '" + named
-                        + "', but no pull prints that ink. Inks are: " + String.join(", ", inks) + ".");
+                        + "', but no pull prints that ink. Mend the name; inks are: " + String.join(", ", inks) + ".");
             }
         }
         List<Optional<Path>> found = new ArrayList<>();
         for (int pull = 0; pull < inks.size(); pull++) {
             String named = job.films().get(inks.get(pull));
-            found.add(
-                    named == null
-                            ? byName(files, inks.get(pull), pull + 1)
-                            : Optional.of(said(folder, named, job.file())));
+            found.add(named == null ? byName(files, inks, pull) : Optional.of(said(folder, named, job.file())));
         }
         return found;
+    }
+
+    private static List<Path> films(Path folder) throws IOException {
+        try (Stream<Path> listed = Files.list(folder)) {
+            return listed.filter(file -> NUMBERED.matcher(name(file)).matches())
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    /** What to say of SVG files that are no pull's film, but for the overview that comes with films. */
+    static List<String> strays(Path folder, List<Optional<Path>> films) throws IOException {
+        List<Path> known = films.stream().flatMap(Optional::stream).toList();
+        return films(folder).stream()
+                .filter(file -> !known.contains(file) && !name(file).equals("overview.svg"))
+                .map(file -> file
+                        + " is no ink's film and was not read. If it should be, say so under films in the job file.")
+                .toList();
     }
 
     private static Path said(Path folder, String named, String jobFile) {
@@ -67,14 +84,16 @@ final class FilmFiles {
         return file;
     }
 
-    private static Optional<Path> byName(List<Path> files, String ink, int number) {
-        List<Path> named = files.stream()
-                .filter(file -> plain(words(file)).equals(plain(ink)))
+    /** Files numbered as other pulls of an ink of that name are theirs. */
+    private static Optional<Path> byName(List<Path> files, List<String> inks, int pull) {
+        String ink = inks.get(pull);
+        List<String> others = IntStream.range(0, inks.size())
+                .filter(other -> other != pull && plain(inks.get(other)).equals(plain(ink)))
+                .mapToObj(other -> Integer.toString(other + 1))
                 .toList();
-        List<Path> numbered = named.stream()
-                .filter(file -> number(file).equals(Integer.toString(number)))
+        List<Path> best = files.stream()
+                .filter(file -> plain(words(file)).equals(plain(ink)) && !others.contains(number(file)))
                 .toList();
-        List<Path> best = numbered.isEmpty() ? named : numbered;
         if (best.size() > 1) {
             throw new CommandFault("several files could be the film of " + ink + ": "
                     + best.stream().map(FilmFiles::name).collect(Collectors.joining(", "))

@@ -4,11 +4,9 @@ import inkstrata.colour.Rgb;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import inkstrata.measure.Size;
-import inkstrata.plan.Ink;
-import inkstrata.plan.PlanningTable.Row;
+import inkstrata.plan.Pull;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
-import inkstrata.planar.StackSet;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Separation;
@@ -16,11 +14,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
- * Findings drawn onto the sheet, at its true size: the artwork pale, a numbered ring at each place, and beside the sheet what was found
+ * Findings drawn onto the sheet, at its true size: what is to be printed, pale, a numbered ring at each place, and beside the sheet what was found
  * there and what to do.
  */
 record FindingsMap(Separation planned, List<Finding> findings) {
@@ -152,22 +148,17 @@ record FindingsMap(Separation planned, List<Finding> findings) {
     }
 
     private void artwork(StringBuilder svg) {
-        Map<Rgb, StackSet> colours = new TreeMap<>();
-        for (Row row : planned.table().rows()) {
-            row.top()
-                    .map(Ink::swatch)
-                    .ifPresent(colour -> colours.merge(colour, StackSet.of(row.stack()), StackSet::or));
-        }
-        colours.forEach((colour, stacks) -> {
+        List<Pull> pulls = planned.plan().pulls();
+        for (int pull : planned.table().sheet().farthestFirst(pulls)) {
             svg.append("<path fill-rule=\"evenodd\" fill=\"")
-                    .append(pale(colour).hex())
+                    .append(pale(pulls.get(pull).ink().swatch()).hex())
                     .append("\" d=\"");
-            for (Region.Polygon polygon : planned.map().dissolve(stacks).polygons()) {
+            for (Region.Polygon polygon : planned.printed().get(pull).polygons()) {
                 ring(polygon.shell(), svg);
                 polygon.holes().forEach(hole -> ring(hole, svg));
             }
             svg.append("\"/>\n");
-        });
+        }
     }
 
     private static void ring(Ring ring, StringBuilder svg) {

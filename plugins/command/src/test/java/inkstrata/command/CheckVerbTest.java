@@ -48,8 +48,22 @@ class CheckVerbTest {
         AtTheCounter check = say("check", boats, films);
         assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
         assertThat(check.out())
-                .contains("error at ", "(film place): 02-red.svg lies 0.300 mm too far right, limit 0 mm")
-                .endsWith("Nothing to do if pulls are closer to each other than that.\n");
+                .contains(
+                        "error at ",
+                        "(film place): 02-red.svg lies 0.300 mm too far right, limit where the drawing has it")
+                .endsWith("once films that are missing or wrong as a whole are mended, limit register 0.40 mm."
+                        + " Mend them first, and check again.\n");
+    }
+
+    /** What moves with the picture is not said again of each mark. */
+    @Test
+    void aWholeSheetThatWasMovedIsOneError() throws IOException {
+        spoil("<g id=\"picture\"", "<g transform=\"translate(.3 0)\"><g id=\"picture\"");
+        spoil("</svg>", "</g></svg>");
+        assertThat(say("check", boats, films).out().lines().filter(line -> line.startsWith("error")))
+                .singleElement()
+                .asString()
+                .contains("(film place): 02-red.svg lies 0.300 mm too far right");
     }
 
     @Test
@@ -73,7 +87,7 @@ class CheckVerbTest {
         say("check", boats, films, "--job", job).isDone();
         Path wrong = write(folder.resolve("wrong.yaml"), "films: {rust: plate B.svg}");
         say("check", boats, films, "--job", wrong)
-                .failsWith(ExitCode.COMMAND_AT_FAULT, "wrong.yaml", "'rust'", "Inks are: ", "red");
+                .failsWith(ExitCode.COMMAND_AT_FAULT, "wrong.yaml", "'rust'", "inks are: ", "red");
         Path gone = write(folder.resolve("gone.yaml"), "films: {red: plate C.svg}");
         say("check", boats, films, "--job", gone).failsWith(ExitCode.COMMAND_AT_FAULT, "gone.yaml", "plate C.svg");
     }
@@ -84,6 +98,35 @@ class CheckVerbTest {
         say("check", boats, films).isDone();
         Files.copy(films.resolve("RED.svg"), films.resolve("07 Red.svg"));
         say("check", boats, films).failsWith(ExitCode.COMMAND_AT_FAULT, "07 Red.svg, RED.svg", "Say under films");
+    }
+
+    @Test
+    void twoFilmsOfOneInkAreAFaultWhateverTheirNumbers() throws IOException {
+        Files.copy(middle, films.resolve("red.svg"));
+        say("check", boats, films).failsWith(ExitCode.COMMAND_AT_FAULT, "02-red.svg, red.svg", "Say under films");
+    }
+
+    @Test
+    void filesOfNoInkAreSaid() throws IOException {
+        Files.copy(middle, films.resolve("12-varnish.svg"));
+        AtTheCounter check = say("check", boats, films).isDone();
+        assertThat(check.said()).singleElement().asString().contains("12-varnish.svg is no ink's film");
+    }
+
+    @Test
+    void theMapTakesNoPlaceOfWhatWasRead() throws IOException {
+        for (Path read : List.of(boats, middle)) {
+            String before = Files.readString(read);
+            say("check", boats, films, "--map", read).failsWith(ExitCode.COMMAND_AT_FAULT, "--map", "Name another");
+            assertThat(read).hasContent(before);
+        }
+    }
+
+    @Test
+    void aFolderWithoutFilmsIsAFault() throws IOException {
+        Path empty = Files.createDirectory(folder.resolve("empty"));
+        say("check", boats, empty).failsWith(ExitCode.COMMAND_AT_FAULT, "empty", "no SVG in this folder");
+        say("check", boats, middle).failsWith(ExitCode.COMMAND_AT_FAULT, "02-red.svg", "this is a file");
     }
 
     @Test
