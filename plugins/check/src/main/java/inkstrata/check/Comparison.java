@@ -88,6 +88,6 @@ final class Comparison {
                 new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2),
                 "there is no film for " + inks.get(pull),
                 "one film for each ink",
-                "Put it into the folder, or say under films in the job file which file it is.");
+                "Put its SVG into the folder, or say under films in the job file which file it is.");
     }
 }
