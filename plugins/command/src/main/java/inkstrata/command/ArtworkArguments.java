@@ -11,11 +11,11 @@ import inkstrata.shop.Drawings;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -54,6 +54,8 @@ final class ArtworkArguments {
             description = "At most so many inks: the closest colours are printed alike, and what is lost is said.")
     private Integer inks;
 
+    private final List<Path> files = new ArrayList<>();
+
     /** The file beside the drawing that has its name and ends in yaml, if it is to be used. */
     Optional<Path> jobBeside() {
         if (job != null) {
@@ -84,9 +86,9 @@ final class ArtworkArguments {
         return asked.withMerge(asked.merge().withInks(inks));
     }
 
-    /** The drawing and the job file, if there is one. */
+    /** What was read so far: the job file, the drawing, those that are to lie over it. */
     List<Path> files() {
-        return Stream.concat(Stream.of(artwork), jobFile().stream()).toList();
+        return List.copyOf(files);
     }
 
     private Optional<Path> jobFile() {
@@ -152,12 +154,13 @@ final class ArtworkArguments {
         return OptionalDouble.of(unitsPerInch);
     }
 
-    private static void mustBeThere(Path file, String what) {
+    private void mustBeThere(Path file, String what) {
         if (!Files.isRegularFile(file)) {
             throw new CommandFault(file + ": there is no such " + what + ". Look at the name and the folder.");
         }
         if (!Files.isReadable(file)) {
             throw new CommandFault(file + ": this " + what + " can't be read. Look at its rights.");
         }
+        files.add(file);
     }
 }

@@ -99,7 +99,7 @@ final class CheckVerb implements Callable<Integer> {
         }
     }
 
-    /** @throws CommandFault if the map would take the place of the drawing, the job file or a film */
+    /** @throws CommandFault if the map would take the place of a drawing, the job file or a film */
     private void requireUnread(List<Optional<Path>> films) throws IOException {
         List<Path> read = new ArrayList<>(arguments.files());
         films.stream().flatMap(Optional::stream).forEach(read::add);

@@ -115,9 +115,13 @@ class CheckVerbTest {
 
     @Test
     void theMapTakesNoPlaceOfWhatWasRead() throws IOException {
-        for (Path read : List.of(boats, middle)) {
+        Path fog = write(folder.resolve("fog.svg"), drawing());
+        Path job =
+                write(folder.resolve("job.yaml"), "inks: [{name: fog, prints: '#c8d4d8', hiding: 0.3, from: fog.svg}]");
+        for (Path read : List.of(boats, middle, fog, job)) {
             String before = Files.readString(read);
-            say("check", boats, films, "--map", read).failsWith(ExitCode.COMMAND_AT_FAULT, "--map", "Name another");
+            say("check", boats, films, "--job", job, "--map", read)
+                    .failsWith(ExitCode.COMMAND_AT_FAULT, "--map", "Name another");
             assertThat(read).hasContent(before);
         }
     }
