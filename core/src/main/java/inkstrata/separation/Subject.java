@@ -22,7 +22,11 @@ public record Subject(String ink, OptionalInt pull, String file, String element)
         return new Subject(newInk, pull, file, element);
     }
 
-    /** @param newPull position in the plan, from 0 */
+    /**
+     * The same of a pull.
+     *
+     * @param newPull position in the plan, from 0
+     */
     public Subject withPull(int newPull) {
         return new Subject(ink, OptionalInt.of(newPull), file, element);
     }
