@@ -27,7 +27,7 @@ import inkstrata.plugin.Planner;
 import inkstrata.plugin.Plugins;
 import inkstrata.plugin.Shaper;
 import inkstrata.plugin.Writer;
-import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -89,13 +89,13 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
     }
 
     /** What every inspector found, in running order. */
-    public List<Finding> inspect(Separation separation, Job job) {
-        List<Finding> findings = new ArrayList<>();
+    public Inspection inspect(Separation separation, Job job) {
+        Inspection inspection = Inspection.NOTHING;
         for (Inspector inspector : plugins.inspectors()) {
             steps.accept(inspector.id() + " at work");
-            findings.addAll(inspector.inspect(separation, job));
+            inspection = inspection.and(inspector.inspect(separation, job));
         }
-        return List.copyOf(findings);
+        return inspection;
     }
 
     /**
@@ -103,20 +103,20 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
      *
      * @param films for each pull, by position, its film; empty where there is none
      */
-    public List<Finding> compare(Separation planned, List<Optional<Film>> films, Job job) {
-        List<Finding> findings = new ArrayList<>();
+    public Inspection compare(Separation planned, List<Optional<Film>> films, Job job) {
+        Inspection inspection = Inspection.NOTHING;
         for (Inspector inspector : plugins.inspectors()) {
             steps.accept(inspector.id() + " at work");
-            findings.addAll(inspector.compare(planned, films, job));
+            inspection = inspection.and(inspector.compare(planned, films, job));
         }
-        return List.copyOf(findings);
+        return inspection;
     }
 
     /** Lets every writer write. */
-    public void write(Separation separation, List<Finding> findings, Job job, OutputFolder folder) throws IOException {
+    public void write(Separation separation, Inspection inspection, Job job, OutputFolder folder) throws IOException {
         for (Writer writer : plugins.writers()) {
             steps.accept(writer.id() + " at work");
-            writer.write(separation, findings, job, folder);
+            writer.write(separation, inspection, job, folder);
         }
     }
 

@@ -8,6 +8,7 @@ import inkstrata.job.Job;
 import inkstrata.job.JobReader;
 import inkstrata.plugin.Plugins;
 import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
@@ -48,14 +49,15 @@ class CheckedAgainTest {
                         path, separation.plan().pulls().get(films.size()).ink())));
             }
         }
-        List<Finding> said = separator.inspect(separation, job);
-        List<Finding> found = separator.compare(separation, films, job);
-        assertThat(found).noneMatch(finding -> finding.severity() == Finding.Severity.ERROR);
+        Inspection said = separator.inspect(separation, job);
+        Inspection found = separator.compare(separation, films, job);
+        assertThat(found.findings()).noneMatch(finding -> finding.severity() == Finding.Severity.ERROR);
         assertThat(ofRegister(found)).isEqualTo(ofRegister(said));
+        assertThat(found.verdict()).isEqualTo(said.verdict());
     }
 
-    private static List<Finding> ofRegister(List<Finding> findings) {
-        return findings.stream()
+    private static List<Finding> ofRegister(Inspection inspection) {
+        return inspection.findings().stream()
                 .filter(finding -> finding.rule().startsWith("register"))
                 .toList();
     }

@@ -42,7 +42,8 @@ class PosterCostTest {
         double trap = Stopwatch.least(
                 RUNS, () -> all.shapers().get(0).shape(drawn, job).printed().size());
         double check = Stopwatch.least(
-                RUNS, () -> all.inspectors().get(0).inspect(trapped, job).size());
+                RUNS,
+                () -> all.inspectors().get(0).inspect(trapped, job).findings().size() + 1);
         System.out.printf(
                 Locale.ROOT,
                 "poster: map %.3f s, trap %.3f s, check %.3f s, ratio %.2f%n",

@@ -6,7 +6,9 @@ import inkstrata.measure.Place;
 import inkstrata.planar.Region;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
+import inkstrata.separation.Subject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,8 +34,8 @@ final class Comparison {
                 planned.plan().pulls().stream().map(pull -> pull.ink().name()).toList();
     }
 
-    /** Films as wholes, their paint and marks, places and what is too thin: the worst first. Then how far the set holds. */
-    List<Finding> findings() {
+    /** Films as wholes, their paint and marks, places and what is too thin: the worst first. And how far the set holds. */
+    Inspection inspection() {
         List<Finding> findings = new ArrayList<>();
         List<Film> asTheyLie = new ArrayList<>();
         List<Film> mended = new ArrayList<>();
@@ -62,7 +64,6 @@ final class Comparison {
                         AsPlanned.of(whole.picture(), planned.printed().get(whole.pull()), frame));
             }
         }
-        boolean areWhole = findings.isEmpty();
         findings.addAll(PaintFaults.of(asTheyLie));
         findings.addAll(MarkFaults.of(asTheyLie, mended));
         findings.addAll(new Appearance(planned, printed, registerMm).findings());
@@ -70,10 +71,9 @@ final class Comparison {
             findings.addAll(ThinParts.of(printed.get(pull), inks.get(pull)));
         }
         LimitFindings limit = Check.limit(planned, printed, registerMm);
-        findings.addAll((areWhole ? limit : limit.onceMended()).findings());
-        findings.subList(0, findings.size() - 1)
-                .sort(Comparator.comparing(Finding::severity).reversed());
-        return findings;
+        findings.addAll(limit.findings());
+        findings.sort(Comparator.comparing(Finding::severity).reversed());
+        return Inspection.of(findings).withVerdict(limit.verdict(Obstacles.among(findings)));
     }
 
     private boolean isAsPlanned(Region picture, int pull) {
@@ -83,11 +83,12 @@ final class Comparison {
 
     private Finding missing(int pull, Frame frame) {
         return new Finding(
-                Severity.ERROR,
-                "missing film",
-                new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2),
-                "there is no film for " + inks.get(pull),
-                "one film for each ink",
-                "Put its SVG into the folder, or say under films in the job file which file it is.");
+                        Severity.ERROR,
+                        "missing film",
+                        new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2),
+                        "there is no film for " + inks.get(pull),
+                        "one film for each ink",
+                        "Put its SVG into the folder, or say under films in the job file which file it is.")
+                .about(Subject.ink(inks.get(pull)).withPull(pull));
     }
 }

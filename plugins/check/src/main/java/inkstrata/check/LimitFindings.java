@@ -1,44 +1,39 @@
 package inkstrata.check;
 
+import inkstrata.measure.LengthText;
 import inkstrata.measure.Place;
+import inkstrata.planar.Region;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Quantity;
+import inkstrata.separation.Quantity.Unit;
+import inkstrata.separation.Verdict;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
  * A limit in words.
  *
- * @param inks name of each film's ink, by position
- * @param isOnceMended whether it holds only once films that are missing or wrong as a whole are mended
+ * @param counted which films it is a limit of
  */
-record LimitFindings(RegisterLimit limit, List<String> inks, boolean isOnceMended) {
+record LimitFindings(RegisterLimit limit, Counted counted) {
+    /** The rule by which films hold less than was planned. */
+    static final String LOST = "register lost";
+
     /** So many places are named where the same inks part; the worst come first. */
     private static final int MOST_PLACES = 5;
 
     /** Of places nearer to each other than this, in millimetres, the worst is named. */
     private static final double ONE_PLACE_MM = 10;
 
-    LimitFindings {
-        inks = List.copyOf(inks);
-    }
-
-    LimitFindings(RegisterLimit limit, List<String> inks) {
-        this(limit, inks, false);
-    }
-
-    /** The same where films are missing or wrong as a whole, and were taken as if that were mended. */
-    LimitFindings onceMended() {
-        return new LimitFindings(limit, inks, true);
-    }
-
-    /** Openings, by inks and then the smallest first; then the limit itself. */
+    /** Gaps; then openings, by inks and then the smallest first. */
     List<Finding> findings() {
         Map<String, List<Opening>> byInks = new TreeMap<>();
         limit.openings().stream()
@@ -46,9 +41,22 @@ record LimitFindings(RegisterLimit limit, List<String> inks, boolean isOnceMende
                 .forEach(opening ->
                         addIfApart(opening, byInks.computeIfAbsent(between(opening), between -> new ArrayList<>())));
         List<Finding> findings = new ArrayList<>();
+        limit.gaps().forEach(gap -> findings.add(finding(gap)));
         byInks.values().forEach(openings -> openings.forEach(opening -> findings.add(finding(opening))));
-        findings.add(limitFinding());
         return findings;
+    }
+
+    /** @param obstacles what must be mended first */
+    Verdict verdict(List<String> obstacles) {
+        boolean canPart = counted.pulls().size() > 1;
+        return new Verdict(
+                limit.asked(),
+                canPart ? OptionalDouble.of(limit.heldMm()) : OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                limit.smallest().map(opening -> new Verdict.Parting(place(opening), betweenEach(opening))),
+                obstacles,
+                counted.inks(),
+                counted.namesPassedOver());
     }
 
     private static void addIfApart(Opening opening, List<Opening> known) {
@@ -65,23 +73,29 @@ record LimitFindings(RegisterLimit limit, List<String> inks, boolean isOnceMende
         return opening.middle().place();
     }
 
-    private Finding finding(Opening opening) {
-        if (isGap(opening)) {
-            return new Finding(
-                    Severity.ERROR,
-                    "gap",
-                    place(opening),
-                    "no film covers this place",
-                    "a film wherever the drawing has ink",
-                    "Let an ink print there, or leave the place out of the drawing.");
-        }
+    private static Finding finding(Region gap) {
         return new Finding(
-                Severity.WARNING,
-                "register",
-                place(opening),
-                "sheet shows between " + between(opening) + " once pulls are off by " + millimetres(opening.sizeMm()),
-                "register " + millimetres(limit.asked()),
-                remedy(opening));
+                        Severity.ERROR,
+                        "gap",
+                        gap.somewhere(),
+                        String.format(Locale.ROOT, "no film covers this place (%.2f mm²)", gap.areaMm2()),
+                        "a film wherever the drawing has ink",
+                        "Let an ink print there, or leave the place out of the drawing.")
+                .withQuantity(Quantity.of(gap.areaMm2(), 0, Unit.SQUARE_MILLIMETRES))
+                .withArea(gap);
+    }
+
+    private Finding finding(Opening opening) {
+        double held = RegisterLimit.heldMm(opening);
+        return new Finding(
+                        Severity.WARNING,
+                        "register",
+                        place(opening),
+                        "paper shows between " + between(opening) + " once pulls are off by " + LengthText.down(held)
+                                + " mm",
+                        "register " + LengthText.asked(limit.asked()) + " mm",
+                        remedy(opening))
+                .withQuantity(Quantity.of(held, limit.asked(), Unit.MILLIMETRES));
     }
 
     private static String remedy(Opening opening) {
@@ -91,37 +105,16 @@ record LimitFindings(RegisterLimit limit, List<String> inks, boolean isOnceMende
                         + " angle, draw them steeper or put a darker line over them.";
     }
 
-    private Finding limitFinding() {
-        return new Finding(
-                Severity.NOTE,
-                "register limit",
-                limit.smallest().map(LimitFindings::place).orElse(new Place(0, 0)),
-                "holds to " + millimetres(limit.limitMm())
-                        + limit.smallest()
-                                .map(opening -> isGap(opening) ? " (gap)" : " (" + between(opening) + ")")
-                                .orElse(" and more")
-                        + (isOnceMended ? ", once films that are missing or wrong as a whole are mended" : ""),
-                "register " + millimetres(limit.asked()),
-                isOnceMended
-                        ? "Mend them first, and check again."
-                        : "Nothing to do if pulls are closer to each other than that.");
-    }
-
-    private static boolean isGap(Opening opening) {
-        return opening.films().size() == 1;
-    }
-
     /** The inks of each place, those of one place joined by a plus sign. */
     private String between(Opening opening) {
-        return opening.films().stream().map(this::names).sorted().collect(Collectors.joining(" and "));
+        return String.join(" and ", betweenEach(opening));
+    }
+
+    private List<String> betweenEach(Opening opening) {
+        return opening.films().stream().map(this::names).sorted().toList();
     }
 
     private String names(BitSet films) {
-        return films.stream().mapToObj(inks::get).collect(Collectors.joining(" + "));
-    }
-
-    /** Down to a hundredth, so that what is said to hold does. */
-    static String millimetres(double length) {
-        return String.format(Locale.ROOT, "%.2f mm", Math.floor(length * 100 + 0.2) / 100);
+        return films.stream().mapToObj(counted.inks()::get).collect(Collectors.joining(" + "));
     }
 }

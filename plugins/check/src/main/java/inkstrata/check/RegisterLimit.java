@@ -4,13 +4,10 @@ import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import inkstrata.planar.Region;
-import inkstrata.planar.Ring;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * How far pulls may be off from each other before sheet shows between inks.
@@ -20,16 +17,28 @@ import java.util.stream.Stream;
  *
  * @param asked the offset that films should hold to, in millimetres
  * @param reach up to this size, in millimetres, openings were looked for, and so near to {@link Crossings} none count
- * @param openings smaller than what is asked, by more than the search is exact to: of each small part of the sheet the smallest; in the
+ * @param gaps places that are to be inked and that no film covers, wider than {@link #SEEN_MM}; elsewhere they count for nothing
+ * @param openings in which paper shows before pulls are off by what is asked: of each small part of the sheet the smallest; in the
  *     order of rows
- * @param smallest the smallest of all, which may be larger than asked; none up to {@link #FARTHEST_MM}
+ * @param smallest the smallest of all, which may be larger than asked; none up to {@code reach}
  */
-record RegisterLimit(double asked, double reach, List<Opening> openings, Optional<Opening> smallest) {
-    /** Larger openings are not looked for: no two pulls of one print are so far off (our own choice). */
+record RegisterLimit(
+        double asked, double reach, List<Region> gaps, List<Opening> openings, Optional<Opening> smallest) {
+    /** So far is looked even if less is asked: by hand no two pulls of one print are farther off (our own choice). */
     static final double FARTHEST_MM = 2;
 
-    /** Gaps narrower than this, in millimetres, are rounding and no gaps. */
-    private static final double THINNEST_GAP_MM = 0.002;
+    /**
+     * A strip of paper that is no wider than this, in millimetres, does not show: half a dot at 2540 dots to the inch, and as far as
+     * curves are followed.
+     */
+    static final double SEEN_MM = 0.005;
+
+    /**
+     * Pulls may be off by so much more than the size that was found for an opening, in millimetres, before paper shows in it: a strip as
+     * wide as {@link #SEEN_MM} needs at least half the square root of three of it, and the smallest opening may be smaller than the one
+     * found by what the search leaves open. {@code docs/limit.md} has the argument.
+     */
+    static final double FORGIVEN_MM = SEEN_MM * Math.sqrt(3) / 2 - SmallestOpening.EXACT * Grid.STEP_MM;
 
     /** Where nothing is asked, openings are looked for from this size up, in grid steps. */
     private static final double LEAST_REACH = 0.05 * Grid.STEPS_PER_MM;
@@ -45,6 +54,7 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
     private static final int LARGEST_LOT = 1024;
 
     RegisterLimit {
+        gaps = List.copyOf(gaps);
         openings = List.copyOf(openings);
     }
 
@@ -57,36 +67,42 @@ record RegisterLimit(double asked, double reach, List<Opening> openings, Optiona
      */
     static RegisterLimit of(List<Region> films, Region picture, Frame frame, double askedMm) {
         FilmMap map = FilmMap.of(films, picture, frame);
-        List<Opening> openings = gaps(map);
+        Region gaps = map.gaps().shrunk(SEEN_MM / 2);
+        if (!gaps.isEmpty()) {
+            map = FilmMap.of(films, picture.minus(map.gaps()), frame);
+        }
         double asked = askedMm * Grid.STEPS_PER_MM;
         double reach = Math.max(asked + A_LITTLE, LEAST_REACH);
         List<Opening> found = inEachCell(map, reach, asked);
-        found.stream()
-                .filter(opening -> opening.size() < asked - SmallestOpening.EXACT)
-                .forEach(openings::add);
-        Optional<Opening> smallest =
-                Stream.concat(openings.stream(), found.stream()).reduce(RegisterLimit::smaller);
+        List<Opening> openings =
+                found.stream().filter(opening -> heldMm(opening) < askedMm).toList();
+        Optional<Opening> smallest = found.stream().reduce(RegisterLimit::smaller);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
         while (smallest.isEmpty() && reach < farthest) {
             reach = Math.min(farthest, reach * WIDER);
             smallest = inEachCell(map, reach, 0).stream().reduce(RegisterLimit::smaller);
         }
-        return new RegisterLimit(askedMm, reach * Grid.STEP_MM, openings, smallest);
+        return new RegisterLimit(
+                askedMm,
+                reach * Grid.STEP_MM,
+                gaps.polygons().stream().map(Region::of).toList(),
+                openings,
+                smallest);
     }
 
-    /** In millimetres; {@link #FARTHEST_MM} if it may be more. */
+    /** Size of the smallest opening, in millimetres; up to where openings were looked for if there is none. */
     double limitMm() {
-        return smallest.map(Opening::sizeMm).orElse(FARTHEST_MM);
+        return smallest.map(Opening::sizeMm).orElse(reach);
     }
 
-    private static List<Opening> gaps(FilmMap map) {
-        List<Opening> gaps = new ArrayList<>();
-        Region gapped = map.gaps().shrunk(THINNEST_GAP_MM / 2);
-        for (Region.Polygon polygon : gapped.polygons()) {
-            Ring shell = polygon.shell();
-            gaps.add(new Opening(0, List.of(new Spot(shell.x(0), shell.y(0))), List.of(new BitSet())));
-        }
-        return gaps;
+    /** So far pulls may be off, in millimetres, before paper shows. */
+    double heldMm() {
+        return smallest.map(RegisterLimit::heldMm).orElse(reach);
+    }
+
+    /** The same for one opening alone. */
+    static double heldMm(Opening opening) {
+        return opening.sizeMm() + FORGIVEN_MM;
     }
 
     /** The smallest of each cell that is smaller than what is asked, or than all before; cells come in lots, so that it is always the same. */

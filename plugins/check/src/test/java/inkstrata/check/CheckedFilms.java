@@ -3,6 +3,7 @@ package inkstrata.check;
 import inkstrata.film.Film;
 import inkstrata.film.FilmReader;
 import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -28,6 +29,11 @@ final class CheckedFilms {
 
     static List<Finding> findings(
             Separation planned, List<Optional<WrittenFilm>> films, WrittenFilm.Hand hand, Path folder) {
+        return inspection(planned, films, hand, folder).findings();
+    }
+
+    static Inspection inspection(
+            Separation planned, List<Optional<WrittenFilm>> films, WrittenFilm.Hand hand, Path folder) {
         double side = planned.artwork().frame().width();
         FilmReader reader =
                 new FilmReader(planned.table().sheet(), planned.artwork().frame());
@@ -46,6 +52,6 @@ final class CheckedFilms {
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
         }
-        return new Comparison(planned, read, REGISTER_MM).findings();
+        return new Comparison(planned, read, REGISTER_MM).inspection();
     }
 }

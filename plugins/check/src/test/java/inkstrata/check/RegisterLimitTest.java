@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
 import inkstrata.plan.Ink;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
@@ -146,9 +147,10 @@ class RegisterLimitTest {
                         .filter(row -> !row.inks().isEmpty())
                         .mapToInt(inkstrata.plan.PlanningTable.Row::stack)));
         RegisterLimit limit = RegisterLimit.of(drawn.printed(), all, new Frame(0, 0, 20, 20), 0.4);
-        assertThat(limit.limitMm()).isZero();
-        assertThat(limit.smallest().orElseThrow().spots()).hasSize(1);
-        assertThat(limit.place().orElseThrow().x()).isEqualTo(9, within(0.01));
+        assertThat(limit.gaps()).singleElement().satisfies(gap -> {
+            assertThat(gap.covers(new Place(10, 10))).isTrue();
+            assertThat(gap.areaMm2()).isEqualTo(Math.PI * Math.pow(1 - RegisterLimit.SEEN_MM / 2, 2), within(0.01));
+        });
     }
 
     private static RegisterLimit limit(Separation separation, double asked) {

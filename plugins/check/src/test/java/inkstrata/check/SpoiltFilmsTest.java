@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Films spoilt by a program: every kind of fault is found where it is, and nothing on films as planned. */
 class SpoiltFilmsTest {
     /** What follows from a fault of a whole film, in words of its own. */
-    private static final List<String> ABOUT_THE_SET = List.of("register", "register limit", "thin line", "thin gap");
+    private static final List<String> ABOUT_THE_SET = List.of("register", "thin line", "thin gap");
 
     @TempDir
     private Path folder;

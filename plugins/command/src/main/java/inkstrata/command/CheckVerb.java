@@ -6,6 +6,7 @@ import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
 import inkstrata.plan.Ink;
 import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
@@ -85,17 +86,18 @@ final class CheckVerb implements Callable<Integer> {
                 progress.begins("reading " + file.map(Path::toString).orElse("nothing"));
                 films.add(file.isEmpty() ? Optional.empty() : Optional.of(reader.read(file.get(), ink)));
             }
-            List<Finding> findings = separator.compare(planned, films, job);
+            Inspection inspection = separator.compare(planned, films, job);
             if (map != null) {
                 requireUnread(files);
-                Files.writeString(map, new FindingsMap(planned, findings).svg(), StandardCharsets.UTF_8);
+                Files.writeString(map, new FindingsMap(planned, inspection.findings()).svg(), StandardCharsets.UTF_8);
             }
             if (inkstrata.json()) {
-                out.println(Json.of(json(planned, files, findings)));
+                out.println(Json.of(json(planned, files, inspection.findings())));
             } else {
-                findings.forEach(finding -> out.println(Notices.line(finding)));
+                inspection.findings().forEach(finding -> out.println(Notices.line(finding)));
+                inspection.verdict().ifPresent(verdict -> out.println(verdict.line()));
             }
-            return failOn.exitCode(findings);
+            return failOn.exitCode(inspection.findings());
         }
     }
 

@@ -2,14 +2,13 @@ package inkstrata.command;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
-import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -66,21 +65,22 @@ final class SeparateVerb implements Callable<Integer> {
             Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
             Separator separator = new Separator(found.plugins(), progress::begins);
             Separation separation = separator.separate(artwork, job);
-            List<Finding> findings = separator.inspect(separation, job);
-            separator.write(separation, findings, job, films);
+            Inspection inspection = separator.inspect(separation, job);
+            separator.write(separation, inspection, job, films);
             films.publish();
             desk.warnings(separation);
             if (inkstrata.json()) {
                 Map<String, Object> result = new LinkedHashMap<>();
                 result.put("folder", folder.toString());
                 result.put("files", films.names());
-                result.put("findings", findings.size());
+                result.put("findings", inspection.findings().size());
                 out.println(Json.of(result));
             } else {
-                findings.forEach(finding -> out.println(Notices.line(finding)));
+                inspection.findings().forEach(finding -> out.println(Notices.line(finding)));
                 films.names().forEach(name -> out.println(folder.resolve(name)));
+                inspection.verdict().ifPresent(verdict -> out.println(verdict.line()));
             }
-            return failOn.exitCode(findings);
+            return failOn.exitCode(inspection.findings());
         }
     }
 }

@@ -20,8 +20,8 @@ final class StrangersJar {
     static Path finding(Path folder) throws IOException {
         return inspector(
                 folder,
-                "return java.util.List.of(new Finding(Finding.Severity.WARNING, \"gap\","
-                        + " new inkstrata.measure.Place(1, 2), \"0.1 mm\", \"0.2 mm\", \"Draw it wider.\"));");
+                "return Inspection.of(java.util.List.of(new Finding(Finding.Severity.WARNING, \"gap\","
+                        + " new inkstrata.measure.Place(1, 2), \"0.1 mm\", \"0.2 mm\", \"Draw it wider.\")));");
     }
 
     /** An inspector that fails. */
@@ -38,7 +38,7 @@ final class StrangersJar {
                         + "public final class Stranger implements inkstrata.plugin.Inspector {\n"
                         + "  public String id() { return \"stranger\"; }\n"
                         + "  public String description() { return \"looks over your shoulder\"; }\n"
-                        + "  public java.util.List<Finding> inspect(Separation separation, inkstrata.job.Job job) {\n"
+                        + "  public Inspection inspect(Separation separation, inkstrata.job.Job job) {\n"
                         + body + "\n}}\n");
         int code = ToolProvider.getSystemJavaCompiler()
                 .run(

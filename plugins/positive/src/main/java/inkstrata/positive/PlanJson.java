@@ -17,6 +17,7 @@ import inkstrata.plan.Sheet;
 import inkstrata.planar.Paint;
 import inkstrata.positive.page.MmText;
 import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -42,12 +43,7 @@ final class PlanJson {
     private PlanJson() {}
 
     static void write(
-            Separation separation,
-            FilmSet set,
-            FilmFormats formats,
-            List<Finding> findings,
-            Job job,
-            java.io.Writer out)
+            Separation separation, FilmSet set, FilmFormats formats, Inspection inspection, Job job, java.io.Writer out)
             throws IOException {
         Map<String, Object> plan = new LinkedHashMap<>();
         plan.put("format", FORMAT);
@@ -74,7 +70,9 @@ final class PlanJson {
                         .flatMap(List::stream)
                         .map(PlanJson::note)
                         .toList());
-        plan.put("findings", findings.stream().map(PlanJson::finding).toList());
+        plan.put(
+                "findings",
+                inspection.findings().stream().map(PlanJson::finding).toList());
         DefaultPrettyPrinter pretty = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
         out.write(JSON.std.with(pretty).with(JSON.Feature.PRETTY_PRINT_OUTPUT).asString(plan));
         out.write('\n');

@@ -5,7 +5,7 @@ import inkstrata.plugin.Option;
 import inkstrata.plugin.OutputFolder;
 import inkstrata.plugin.Writer;
 import inkstrata.positive.page.ColourSheet;
-import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -40,7 +40,7 @@ public final class Positive implements Writer {
     }
 
     @Override
-    public void write(Separation separation, List<Finding> findings, Job job, OutputFolder folder) throws IOException {
+    public void write(Separation separation, Inspection inspection, Job job, OutputFolder folder) throws IOException {
         FilmFormats formats = FilmFormats.of(this, job);
         FilmSettings settings = FilmSettings.of(this, job);
         FilmSet set = FilmSet.of(separation, job, settings);
@@ -53,7 +53,7 @@ public final class Positive implements Writer {
         }
         try (java.io.Writer out = new BufferedWriter(
                 new OutputStreamWriter(ledger.create("plan.json", Map.of("what", "plan")), StandardCharsets.UTF_8))) {
-            PlanJson.write(separation, set, formats, findings, job, out);
+            PlanJson.write(separation, set, formats, inspection, job, out);
         }
         ledger.write(set.title());
     }

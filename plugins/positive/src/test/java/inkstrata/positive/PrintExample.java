@@ -27,6 +27,7 @@ import inkstrata.planar.Region;
 import inkstrata.planar.RegionExample;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Finding;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -96,7 +97,7 @@ final class PrintExample {
 
     static Map<String, byte[]> written(Separation separation, Job job) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        new Positive().write(separation, FINDINGS, job, name -> new ByteArrayOutputStream() {
+        new Positive().write(separation, Inspection.of(FINDINGS), job, name -> new ByteArrayOutputStream() {
             @Override
             public void close() {
                 files.put(name, toByteArray());

@@ -7,6 +7,7 @@ import inkstrata.planar.StackSet;
 import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.util.Comparator;
 import java.util.List;
@@ -26,7 +27,7 @@ public final class InkHeight implements Inspector {
 
     /** One warning, where it is most; with how much of the picture is too high. */
     @Override
-    public List<Finding> inspect(Separation separation, Job job) {
+    public Inspection inspect(Separation separation, Job job) {
         List<Pull> pulls = separation.plan().pulls();
         double highest = Reduction.highestMicrometres(job);
         List<Row> tooHigh = separation.table().rows().stream()
@@ -34,13 +35,13 @@ public final class InkHeight implements Inspector {
                 .filter(row -> micrometres(row.stack(), pulls, job) > highest)
                 .toList();
         if (tooHigh.isEmpty()) {
-            return List.of();
+            return Inspection.NOTHING;
         }
         Row most = tooHigh.stream()
                 .max(Comparator.comparingDouble((Row row) -> micrometres(row.stack(), pulls, job))
                         .thenComparing(Row::areaMm2))
                 .orElseThrow();
-        return List.of(new Finding(
+        return Inspection.of(List.of(new Finding(
                 Severity.WARNING,
                 "ink height",
                 separation.map().dissolve(StackSet.of(most.stack())).somewhere(),
@@ -50,7 +51,7 @@ public final class InkHeight implements Inspector {
                         micrometres(most.stack(), pulls, job),
                         tooHigh.stream().mapToDouble(Row::areaMm2).sum() / 100),
                 String.format(Locale.ROOT, "%.0f µm", highest),
-                "Take finer cloth or fewer steps, keep the place free of earlier ones, or raise reduction.highest."));
+                "Take finer cloth or fewer steps, keep the place free of earlier ones, or raise reduction.highest.")));
     }
 
     /** The dry ink that a stack gets from all its pulls: by their meshes, else by the film that the job assumes. */

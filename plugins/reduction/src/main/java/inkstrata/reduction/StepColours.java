@@ -11,6 +11,7 @@ import inkstrata.planar.StackSet;
 import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,9 +33,9 @@ public final class StepColours implements Inspector {
 
     /** A warning for each ink that changes, where most of it shows; with the colour that would be printed instead. */
     @Override
-    public List<Finding> inspect(Separation separation, Job job) {
+    public Inspection inspect(Separation separation, Job job) {
         if (!Reduction.isOn(job)) {
-            return List.of();
+            return Inspection.NOTHING;
         }
         double tolerance = Reduction.tolerance(job);
         Prediction prediction = new Prediction(separation.table().sheet());
@@ -63,7 +64,7 @@ public final class StepColours implements Inspector {
                 }
             });
         }
-        return findings;
+        return Inspection.of(findings);
     }
 
     private static Optional<Row> largest(Ink ink, Separation separation) {

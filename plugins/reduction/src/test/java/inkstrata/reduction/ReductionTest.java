@@ -141,12 +141,14 @@ class ReductionTest {
                                 && (ink.equals(SAND) || row.top().equals(Optional.of(ink))),
                         SAND,
                         RUST);
-        assertThat(new InkHeight().inspect(drawn, Job.DEFAULT)).isEmpty();
+        assertThat(new InkHeight().inspect(drawn, Job.DEFAULT).findings()).isEmpty();
         Job low = JobReader.read("job.yaml", "use: {reduction: {film: 9, highest: 17}}");
-        assertThat(new InkHeight().inspect(drawn, low)).singleElement().satisfies(finding -> {
-            assertThat(finding.measured()).isEqualTo("about 18 µm of dry ink, 1.0 cm² in all are too high");
-            assertThat(finding.place().x()).isBetween(10.0, 20.0);
-        });
+        assertThat(new InkHeight().inspect(drawn, low).findings())
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.measured()).isEqualTo("about 18 µm of dry ink, 1.0 cm² in all are too high");
+                    assertThat(finding.place().x()).isBetween(10.0, 20.0);
+                });
     }
 
     /** 77-48: pitch 129.87 µm, opening 81.87 µm, open 39.74 %, cloth 76.8 µm: 30.52 cm³/m² in the cloth; by hand from the formula. */
@@ -177,7 +179,8 @@ class ReductionTest {
                 .mapToObj(pull -> drawn.map().dissolve(plan.pulls().get(pull).prints()))
                 .toList();
         return new StepColours()
-                .inspect(new Separation(drawn.artwork(), drawn.map(), drawn.table(), plan, printed, List.of()), on());
+                .inspect(new Separation(drawn.artwork(), drawn.map(), drawn.table(), plan, printed, List.of()), on())
+                .findings();
     }
 
     private static Job on() {

@@ -9,6 +9,7 @@ import inkstrata.planar.StackSet;
 import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,7 +34,7 @@ public final class SheetColours implements Inspector {
     }
 
     @Override
-    public List<Finding> inspect(Separation separation, Job job) {
+    public Inspection inspect(Separation separation, Job job) {
         List<Finding> findings = new ArrayList<>(changed(separation));
         for (int pull = 0; pull < separation.printed().size(); pull++) {
             boolean isGround = separation.isOnlyGround(pull);
@@ -43,7 +44,7 @@ public final class SheetColours implements Inspector {
                 findings.add(looksOut(pull, separation, job));
             }
         }
-        return findings;
+        return Inspection.of(findings);
     }
 
     /** For each ink that lies alone on the sheet the place where most of it does. */

@@ -113,13 +113,15 @@ class UnderbaseTest {
                 .isGreaterThan(5);
         assertThat(PlannedColour.of(based.table(), based.plan()).get(1).difference())
                 .isLessThan(2);
-        assertThat(new SheetColours().inspect(bare, job("on: false")))
+        assertThat(new SheetColours().inspect(bare, job("on: false")).findings())
                 .extracting(Finding::rule)
                 .containsExactly("sheet colour");
-        assertThat(new SheetColours().inspect(based, ON))
+        assertThat(new SheetColours().inspect(based, ON).findings())
                 .extracting(Finding::rule)
                 .containsExactly("ground looks out");
-        assertThat(new SheetColours().inspect(based, job("on: true, choke: 0.4 mm")))
+        assertThat(new SheetColours()
+                        .inspect(based, job("on: true, choke: 0.4 mm"))
+                        .findings())
                 .isEmpty();
     }
 
