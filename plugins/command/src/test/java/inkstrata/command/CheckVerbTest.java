@@ -179,8 +179,8 @@ class CheckVerbTest {
         Document drawn =
                 DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(map.toFile());
         assertThat(drawn.getElementsByTagName("circle").getLength())
-                .as("two places, each a ring on a paler one")
-                .isEqualTo(4);
+                .as("one place, a ring on a paler one")
+                .isEqualTo(2);
         assertThat(drawn.getDocumentElement().getTextContent()).contains("ink on sheet");
     }
 
