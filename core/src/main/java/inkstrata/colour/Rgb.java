@@ -53,7 +53,7 @@ public record Rgb(int red, int green, int blue) implements Comparable<Rgb> {
     public static Rgb parse(String hex) {
         if (!HEX.matcher(hex).matches()) {
             throw new IllegalArgumentException(
-                    "'" + hex + "' is not a colour. Write it as #rrggbb, for example #1d2440.");
+                    "'" + hex + "' is not a colour. Write it in quotes as \"#rrggbb\", for example \"#1d2440\".");
         }
         return of(Integer.parseInt(hex.substring(1), 16));
     }

@@ -87,7 +87,7 @@ final class InkReader {
                 swatch,
                 hiding,
                 map.value("mesh", Mesh::parse),
-                map.value("key", Values::flag).orElse(false),
+                map.value("key", Flag::parse).orElse(false),
                 measured.orElseGet(() -> InkFilm.of(Spectrum.of(swatch), hiding)),
                 map.value("side", InkReader::side),
                 from));

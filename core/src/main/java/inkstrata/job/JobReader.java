@@ -100,7 +100,7 @@ public final class JobReader {
         YamlMap map = root.map("merge").orElseThrow().only("within", "touching", "inks");
         return new Merge(
                 map.value("within", Values::difference).orElse(Merge.DEFAULT.within()),
-                map.value("touching", Values::flag).orElse(Merge.DEFAULT.touching()),
+                map.value("touching", Flag::parse).orElse(Merge.DEFAULT.touching()),
                 map.value("inks", Values::inks).map(OptionalInt::of).orElse(OptionalInt.empty()));
     }
 

@@ -5,15 +5,26 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /** Finds what somebody meant: the known word fewest letters away (V. I. Levenshtein, 1966). */
-final class NearestWord {
+public final class NearestWord {
     private NearestWord() {}
 
-    /** The nearest word, if no more than a third of its letters, and at least two, had to change. */
-    static Optional<String> of(String typed, Collection<String> known) {
+    /** The nearest word, if no more than a third of its letters had to change, or two but not all of them. */
+    public static Optional<String> of(String typed, Collection<String> known) {
         return known.stream()
-                .filter(word -> distance(typed, word) <= Math.max(2, word.length() / 3))
+                .filter(word -> distance(typed, word) <= Math.min(Math.max(2, word.length() / 3), word.length() - 1))
                 .min(Comparator.<String>comparingInt(word -> distance(typed, word))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    /** {@code Did you mean 'colour'?}, or, where nothing is near, all that is known. */
+    public static String orAll(String typed, Collection<String> known) {
+        String question = question(typed, known);
+        return question.isEmpty() ? "Known here are " + String.join(", ", known) + "." : question.strip();
+    }
+
+    /** {@code Did you mean 'colour'?} with a space before it; empty where nothing is near. */
+    public static String question(String typed, Collection<String> known) {
+        return of(typed, known).map(word -> " Did you mean '" + word + "'?").orElse("");
     }
 
     private static int distance(String a, String b) {

@@ -45,14 +45,6 @@ final class Values {
         return hiding;
     }
 
-    static boolean flag(String text) {
-        return switch (text) {
-            case "true" -> true;
-            case "false" -> false;
-            default -> throw new IllegalArgumentException("'" + text + "' is neither true nor false.");
-        };
-    }
-
     static int prints(String text) {
         double prints = number(text);
         if (prints != Math.rint(prints) || prints < 1 || prints > 1_000_000) {

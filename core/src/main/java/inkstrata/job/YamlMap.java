@@ -28,14 +28,16 @@ final class YamlMap {
 
     private static final int MOST_ALIASES = 50;
 
+    private final JobText text;
     private final String file;
     private final String path;
     private final int line;
     private final Map<String, Node> values = new LinkedHashMap<>();
     private final Map<String, Integer> lines = new LinkedHashMap<>();
 
-    private YamlMap(String file, String path, MappingNode node) {
-        this.file = file;
+    private YamlMap(JobText text, String path, MappingNode node) {
+        this.text = text;
+        this.file = text.file();
         this.path = path;
         this.line = line(node);
         for (NodeTuple entry : node.getValue()) {
@@ -47,6 +49,7 @@ final class YamlMap {
                 throw new JobException(file, at, "'" + path + key.getValue() + "' is there twice. Keep one.");
             }
             lines.put(key.getValue(), at);
+            requireQuotes(entry.getValueNode());
         }
     }
 
@@ -57,11 +60,16 @@ final class YamlMap {
                 .setCodePointLimit(MOST_CHARACTERS)
                 .setMaxAliasesForCollections(MOST_ALIASES)
                 .build();
+        JobText written = JobText.of(file, text);
         try {
             Optional<Node> root = new Compose(settings).composeString(text);
-            return map(file, "", root.orElseGet(YamlMap::empty));
+            return map(written, "", root.orElseGet(YamlMap::empty));
         } catch (MarkedYamlEngineException e) {
             int at = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
+            Optional<JobException> unquoted = written.unclosed(at);
+            if (unquoted.isPresent()) {
+                throw unquoted.get();
+            }
             throw new JobException(
                     file, at, "this is not YAML: " + e.getProblem() + ". Mend the line or the one above.");
         } catch (YamlEngineException e) {
@@ -75,7 +83,7 @@ final class YamlMap {
 
     /** A map that is not there. */
     static YamlMap none() {
-        return map("", "", empty());
+        return map(JobText.of("", ""), "", empty());
     }
 
     int line() {
@@ -99,10 +107,8 @@ final class YamlMap {
         List<String> all = List.of(known);
         for (String key : values.keySet()) {
             if (!all.contains(key)) {
-                String nearest = NearestWord.of(key, all)
-                        .map(word -> "Did you mean '" + word + "'?")
-                        .orElse("Known here are " + String.join(", ", all) + ".");
-                throw new JobException(file, lineOf(key), "there is no key '" + path + key + "'. " + nearest);
+                throw new JobException(
+                        file, lineOf(key), "there is no key '" + path + key + "'. " + NearestWord.orAll(key, all));
             }
         }
         return this;
@@ -134,7 +140,7 @@ final class YamlMap {
 
     Optional<YamlMap> map(String key) {
         Node node = values.get(key);
-        return node == null ? Optional.empty() : Optional.of(map(file, path + key + ".", node));
+        return node == null ? Optional.empty() : Optional.of(map(text, path + key + ".", node));
     }
 
     /** Whether the key's value is a map rather than a text. */
@@ -153,7 +159,7 @@ final class YamlMap {
 
     List<YamlMap> maps(String key) {
         return sequence(key).stream()
-                .map(node -> map(file, path + key + ".", node))
+                .map(node -> map(text, path + key + ".", node))
                 .toList();
     }
 
@@ -167,10 +173,22 @@ final class YamlMap {
             return List.of();
         }
         if (node instanceof SequenceNode sequence) {
+            sequence.getValue().forEach(this::requireQuotes);
             return sequence.getValue();
         }
         throw new JobException(
                 file, line(node), path + key + " must be a list: write [a, b] or lines that begin with '- '.");
+    }
+
+    /** @throws JobException if nothing is left of a value since it lacks its quotes */
+    private void requireQuotes(Node value) {
+        if (value instanceof ScalarNode scalar
+                && scalar.isPlain()
+                && scalar.getValue().isEmpty()) {
+            text.unquoted(line(value)).ifPresent(fault -> {
+                throw fault;
+            });
+        }
     }
 
     private String scalar(String key, Node node) {
@@ -180,12 +198,13 @@ final class YamlMap {
         throw new JobException(file, line(node), path + key + " must be a single value, not a list or a map.");
     }
 
-    private static YamlMap map(String file, String path, Node node) {
+    private static YamlMap map(JobText text, String path, Node node) {
         if (node instanceof MappingNode mapping) {
-            return new YamlMap(file, path, mapping);
+            return new YamlMap(text, path, mapping);
         }
         String what = path.isEmpty() ? "a job file" : path.substring(0, path.length() - 1);
-        throw new JobException(file, line(node), what + " must be a map: write {key: value} or lines of 'key: value'.");
+        throw new JobException(
+                text.file(), line(node), what + " must be a map: write {key: value} or lines of 'key: value'.");
     }
 
     private static int line(Node node) {

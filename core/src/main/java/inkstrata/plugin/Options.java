@@ -1,7 +1,9 @@
 package inkstrata.plugin;
 
+import inkstrata.job.Flag;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
+import inkstrata.job.NearestWord;
 import inkstrata.job.PluginSettings;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.measure.Length;
@@ -34,19 +36,7 @@ public final class Options {
             Option option = plugin.options().stream()
                     .filter(declared -> declared.name().equals(name))
                     .findFirst()
-                    .orElseThrow(() -> new JobException(
-                            job.file(),
-                            setting.line(),
-                            plugin.id() + " has no option '" + name + "'. "
-                                    + (plugin.options().isEmpty()
-                                            ? "It has none."
-                                            : "Known are "
-                                                    + String.join(
-                                                            ", ",
-                                                            plugin.options().stream()
-                                                                    .map(Option::name)
-                                                                    .toList())
-                                                    + ".")));
+                    .orElseThrow(() -> new JobException(job.file(), setting.line(), unknown(name)));
             switch (option.kind()) {
                 case LENGTH -> lengthMm(name);
                 case NUMBER -> number(name);
@@ -55,6 +45,22 @@ public final class Options {
                 case TEXT -> text(name);
             }
         });
+    }
+
+    private String unknown(String name) {
+        Optional<Option> renamed = plugin.options().stream()
+                .filter(option -> option.oldName().equals(name))
+                .findFirst();
+        if (renamed.isPresent()) {
+            return "'" + name + "' of " + plugin.id() + " is now '"
+                    + renamed.get().name() + "'. Write " + renamed.get().name() + " instead.";
+        }
+        return plugin.id() + " has no option '" + name + "'. "
+                + (plugin.options().isEmpty()
+                        ? "It has none."
+                        : NearestWord.orAll(
+                                name,
+                                plugin.options().stream().map(Option::name).toList()));
     }
 
     /** The length in millimetres the job sets; empty if it does not and the default is words. */
@@ -70,7 +76,7 @@ public final class Options {
     }
 
     public boolean flag(String name) {
-        return value(name, Option.Kind.FLAG, Options::parseFlag).orElseThrow();
+        return value(name, Option.Kind.FLAG, Flag::parse).orElseThrow();
     }
 
     public String choice(String name) {
@@ -89,7 +95,7 @@ public final class Options {
                     "option " + name + " of " + plugin.id() + " is of kind " + option.kind());
         }
         Setting setting = settings.values().get(name);
-        if (setting != null) {
+        if (setting != null && !setting.text().equals(option.byDefault())) {
             try {
                 return Optional.of(parse.apply(setting.text()));
             } catch (IllegalArgumentException e) {
@@ -129,18 +135,10 @@ public final class Options {
         throw new IllegalArgumentException("'" + text + "' is not a finite number.");
     }
 
-    private static boolean parseFlag(String text) {
-        return switch (text) {
-            case "true" -> true;
-            case "false" -> false;
-            default -> throw new IllegalArgumentException("'" + text + "' is neither true nor false.");
-        };
-    }
-
     private static String chosen(Option option, String text) {
         if (!option.choices().contains(text)) {
-            throw new IllegalArgumentException(
-                    "'" + text + "' is none of " + String.join(", ", option.choices()) + ".");
+            throw new IllegalArgumentException("'" + text + "' is none of " + String.join(", ", option.choices()) + "."
+                    + NearestWord.question(text, option.choices()));
         }
         return text;
     }

@@ -1,5 +1,6 @@
 package inkstrata.plugin;
 
+import inkstrata.job.Job;
 import java.util.List;
 
 /**
@@ -19,6 +20,13 @@ public sealed interface Plugin permits Planner, Shaper, Inspector, Writer {
     default List<Option> options() {
         return List.of();
     }
+
+    /**
+     * Looks at what a job says to this plug-in, beyond what its options declare; asked before anything runs.
+     *
+     * @throws inkstrata.job.JobException if it makes no sense
+     */
+    default void check(Job job) {}
 
     /** Plug-ins of one role run by rising rank, then by id. */
     default int rank() {

@@ -2,6 +2,7 @@ package inkstrata.plugin;
 
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
+import inkstrata.job.NearestWord;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -70,8 +71,8 @@ public record Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspect
     /**
      * Checks what a job says to plug-ins against what they declare.
      *
-     * @throws JobException at the first unknown plug-in, unknown option or value that can't be read; it names the line and
-     *     what is known
+     * @throws JobException at the first unknown plug-in, unknown option or value that can't be read or makes no sense; it names
+     *     the line, and what is near or known
      */
     public void check(Job job) {
         job.use().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
@@ -81,15 +82,16 @@ public record Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspect
                     .orElseThrow(() -> new JobException(
                             job.file(),
                             entry.getValue().line(),
-                            "use names the plug-in '" + entry.getKey() + "', which was not found. Known are "
-                                    + String.join(
-                                            ", ",
+                            "use names the plug-in '" + entry.getKey() + "', which was not found. "
+                                    + NearestWord.orAll(
+                                            entry.getKey(),
                                             all().stream()
                                                     .map(Plugin::id)
                                                     .sorted()
-                                                    .toList()) + "."));
+                                                    .toList())));
             Options.of(plugin, job).check();
         });
+        all().forEach(plugin -> plugin.check(job));
     }
 
     private static <T extends Plugin> List<T> found(Class<T> role, ClassLoader loader) {

@@ -44,7 +44,8 @@ public final class Starter {
         line(
                 text,
                 widthMm.isEmpty()
-                        ? "# artwork: {width: 400 mm, place: centre}"
+                        ? "# artwork: {width: "
+                                + number(separation.artwork().frame().width()) + " mm, place: centre}"
                         : "artwork: {width: " + widthMm + ", place: centre}",
                 "or place: {x: 50 mm, y: 70 mm}, its top left corner");
         line(
@@ -110,7 +111,7 @@ public final class Starter {
             if (!plugin.options().isEmpty()) {
                 line(text, "#   " + plugin.id() + ":", plugin.description());
                 for (Option option : plugin.options()) {
-                    line(text, "#     " + option.name() + ": " + option.byDefault(), option.description());
+                    line(text, "#     " + option.name() + ": " + quoted(option), option.description());
                 }
             }
         }
@@ -129,6 +130,11 @@ public final class Starter {
 
     private static String plain(String words) {
         return words.replaceAll("\\p{Cntrl}", " ");
+    }
+
+    /** An option's default as YAML has it. */
+    private static String quoted(Option option) {
+        return option.kind() == Option.Kind.TEXT ? quoted(option.byDefault()) : option.byDefault();
     }
 
     /** As YAML has it in double quotes, where it is more than a plain word. */

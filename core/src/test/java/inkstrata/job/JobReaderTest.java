@@ -81,6 +81,22 @@ class JobReaderTest {
         assertThat(job.inks()).isEqualTo(List.of());
     }
 
+    /** YAML 1.2.2, section 6.6: a comment begins with # after white space. */
+    @Test
+    void remarksStayRemarks() {
+        Job job = JobReader.read("job.yaml", """
+                title: Ann's #1 # the poster
+                register: 0.3 mm #c8442e
+                inks: #those of last year
+                  - {name: "it's #2", prints: "#c8442e"} #fff
+                edition: {prints: 3, #good ones
+                          spoilage: 10 %}
+                """);
+        assertThat(job.title()).isEqualTo("Ann's");
+        assertThat(job.inks()).extracting(Ink::name).containsExactly("it's #2");
+        assertThat(job.edition().prints()).isEqualTo(3);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -118,6 +134,15 @@ class JobReaderTest {
                 "edition: {prints: 1.5} | edition.prints: | whole number",
                 "edition: {spoilage: 12} | edition.spoilage: | 12 %",
                 "use: {trap: {width: [1, {a: b}]}} | job.yaml:1: | single value",
+                "sheet:\\n  colour: #c8442e | job.yaml:2: | put the colour in quotes: \"#c8442e\"",
+                "inks:\\n  - {name: rust, prints: #c8442e}\\n  - {name: a, prints: '#000000'} | job.yaml:2: | put the colour in quotes: \"#c8442e\"",
+                "inks:\\n  - {name: rust, prints: #c8442e\\n, hiding: 0.4} | job.yaml:2: | put the colour in quotes",
+                "inks:\\n  - name: rust\\n    prints: '#000000'\\n    also: [#c8442e] | job.yaml:4: | put the colour in quotes",
+                "inks:\\n  - name: rust\\n    prints: '#000000'\\n    also: ['#000001', #c8442e] | job.yaml:4: | put the colour in quotes",
+                "sheet:\\n  also:\\n    - #c8442e | job.yaml:3: | put the colour in quotes",
+                "sheet: {colour: #fff} | job.yaml:1: | put the colour in quotes",
+                "inks:\\n  - {name: rust, prints: '#000000', from: #sun} | job.yaml:2: | put the name in quotes: \"#sun\"",
+                "inks:\\n  - {name: a, prints: '#000000', key: on} | job.yaml:2: | Write true.",
                 "title: a\\ntitle: b | job.yaml:2: | 'title' is there twice",
                 "title: [a | job.yaml: | not YAML",
                 "- a | job.yaml:1: | a job file must be a map",

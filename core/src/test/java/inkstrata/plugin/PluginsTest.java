@@ -39,16 +39,26 @@ class PluginsTest {
                 .isInstanceOf(JobException.class)
                 .hasMessageContaining("job.yaml:7")
                 .hasMessageContaining("'z'")
-                .hasMessageContaining("a, b, c");
+                .hasMessageContaining("Known here are a, b, c.");
         assertThatThrownBy(() -> PLUGINS.check(job("a", "widht", "0.4 mm")))
                 .hasMessageContaining("job.yaml:8")
                 .hasMessageContaining("'widht'")
-                .hasMessageContaining("width, corners");
+                .hasMessageContaining("Did you mean 'width'?");
+        assertThatThrownBy(() -> PLUGINS.check(job("a", "colour", "red")))
+                .hasMessageContaining("job.yaml:8")
+                .hasMessageContaining("Known here are width, corners");
+        assertThatThrownBy(() -> PLUGINS.check(job("a", "on", "true")))
+                .hasMessageContaining("job.yaml:8")
+                .hasMessageContaining("'on' of a is now 'enabled'. Write enabled instead.");
+        assertThatThrownBy(() -> PLUGINS.check(job("a", "enabled", "yes")))
+                .hasMessageContaining("'yes' is neither true nor false. Write true.");
         assertThatThrownBy(() -> PLUGINS.check(job("a", "width", "thin")))
                 .hasMessageContaining("job.yaml:8")
                 .hasMessageContaining("'thin' is not a length");
         assertThatThrownBy(() -> PLUGINS.check(job("a", "corners", "oval")))
-                .hasMessageContaining("'oval' is none of round, bevel");
+                .hasMessageEndingWith("'oval' is none of round, bevel.");
+        assertThatThrownBy(() -> PLUGINS.check(job("a", "corners", "rounded")))
+                .hasMessageEndingWith("'rounded' is none of round, bevel. Did you mean 'round'?");
     }
 
     @Test
@@ -56,6 +66,9 @@ class PluginsTest {
         Named plugin = new Named("a", 1);
         assertThat(Options.of(plugin, Job.DEFAULT).choice("corners")).isEqualTo("round");
         assertThat(Options.of(plugin, Job.DEFAULT).lengthMm("width")).isEmpty();
+        assertThat(Options.of(plugin, job("a", "width", "the job's register")).lengthMm("width"))
+                .as("the default in words may be written too")
+                .isEmpty();
         assertThat(Options.of(plugin, job("a", "width", "0.5 cm")).lengthMm("width"))
                 .contains(5.0);
     }
@@ -74,7 +87,8 @@ class PluginsTest {
         public List<Option> options() {
             return List.of(
                     Option.length("width", "the job's register", new Option.Range(0, 5), "how wide"),
-                    Option.choice("corners", "round", List.of("round", "bevel"), "how corners look"));
+                    Option.choice("corners", "round", List.of("round", "bevel"), "how corners look"),
+                    Option.flag("enabled", false, "whether it is").formerly("on"));
         }
 
         @Override

@@ -18,10 +18,14 @@ import inkstrata.shop.Starter;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** A job file to begin with gives the very plan that was made without it. */
 class StarterTest {
@@ -30,6 +34,8 @@ class StarterTest {
     private static final Plugins PLUGINS = new Plugins(ALL.planners(), ALL.shapers(), List.of(), ALL.writers());
 
     private static final int FLAGS = 100;
+
+    private static final int GENERATED = 25;
 
     @Test
     void gives100FlagsTheirOwnPlansAgain() throws IOException {
@@ -64,6 +70,67 @@ class StarterTest {
         assertThat(same(artwork, Job.DEFAULT)).isOne();
         assertThat(same(artwork, Job.DEFAULT.withMerge(new Merge(0, false, OptionalInt.empty()))))
                 .isZero();
+    }
+
+    /** As somebody may edit it who has no use for remarks, or takes every # away, as the file says. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void ofSamplesRunsWithoutRemarksAndWithEverySetting(Sample sample) throws IOException {
+        runsEdited(SvgReader.read(sample.artwork(), ReadOptions.DEFAULT));
+    }
+
+    private static void runsEdited(Artwork artwork) {
+        Separation separation = new Separator(PLUGINS).separate(artwork, Job.DEFAULT);
+        String starter = Starter.text(separation, PLUGINS, Job.DEFAULT, "");
+        for (String edited : List.of(withoutRemarks(starter), withEverySetting(starter))) {
+            Job job = JobReader.read("boats.yaml", edited);
+            assertThat(told(new Separator(PLUGINS).separate(artwork, job)))
+                    .as(edited)
+                    .isEqualTo(told(separation));
+        }
+    }
+
+    /** Pulls with what they print, and decisions but for why they come in that order: the job may ask for it. */
+    private static List<String> told(Separation separation) {
+        List<String> told = new ArrayList<>();
+        for (int pull = 0; pull < separation.printed().size(); pull++) {
+            told.add(separation.plan().pulls().get(pull).ink().name() + " prints "
+                    + separation.printed().get(pull).areaMm2());
+        }
+        separation.plan().decisions().stream()
+                .filter(decision -> !decision.by().equals("order"))
+                .forEach(decision -> told.add(decision.toString()));
+        return told;
+    }
+
+    @Test
+    void ofGeneratedDrawingsRunsWithoutRemarksAndWithEverySetting() throws IOException {
+        for (int seed = 1; seed <= GENERATED; seed++) {
+            runsEdited(GeneratedDrawing.of(seed).artwork());
+        }
+    }
+
+    static List<Sample> samples() {
+        return Sample.all();
+    }
+
+    /** All that stands after a # outside quotes is gone, and so are lines of which nothing is left. */
+    private static String withoutRemarks(String starter) {
+        String edited = starter.lines()
+                .map(line -> line.replaceAll("^((?:[^\"#]|\"(?:[^\"\\\\]|\\\\.)*\")*)#.*", "$1"))
+                .filter(line -> !line.isBlank())
+                .collect(Collectors.joining("\n"));
+        assertThat(edited).doesNotContain(" # ").startsWith("title: ");
+        return edited;
+    }
+
+    /** Every setting that a remark holds is in force. */
+    private static String withEverySetting(String starter) {
+        String edited = starter.lines()
+                .map(line -> line.replaceFirst("^# ( *[A-Za-z-]+:)", "$1"))
+                .collect(Collectors.joining("\n"));
+        assertThat(edited).contains("\nartwork: ", "\nuse:", "\n    corners: ", "\norder: ");
+        return edited;
     }
 
     /** 1 if colours were joined. */

@@ -9,6 +9,7 @@ import inkstrata.measure.Length;
 import inkstrata.plan.Ink;
 import inkstrata.shop.Drawings;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,7 +22,15 @@ import picocli.CommandLine.Parameters;
 
 /** Which drawing is meant, how large it is, and what the printmaker asks for. */
 final class ArtworkArguments {
-    @Parameters(paramLabel = "ARTWORK.svg", description = "The drawing: SVG or svgz with flat colours.")
+    /** Stands for standard input. */
+    private static final Path DASH = Path.of("-");
+
+    /** What a drawing from there is called. */
+    private static final String STANDARD_INPUT = "standard input";
+
+    @Parameters(
+            paramLabel = "ARTWORK.svg",
+            description = "The drawing: SVG or svgz with flat colours; - reads it from standard input.")
     private Path artwork;
 
     @Option(
@@ -58,7 +67,7 @@ final class ArtworkArguments {
 
     /** The file beside the drawing that has its name and ends in yaml, if it is to be used. */
     Optional<Path> jobBeside() {
-        if (job != null) {
+        if (job != null || artwork.equals(DASH)) {
             return Optional.empty();
         }
         String name = artwork.toString().replaceFirst("(?i)\\.svgz?$", "");
@@ -104,14 +113,14 @@ final class ArtworkArguments {
      * Reads the drawing, and the files whose drawings are to lie over it.
      *
      * @param drawings names of drawings of their own that somebody asks about
+     * @param in standard input
      * @throws inkstrata.artwork.ArtworkException if a drawing is at fault
      * @throws CommandFault if one is not there, or an option makes no sense
      */
-    Artwork read(Job asked, Set<String> drawings) throws IOException {
-        mustBeThere(artwork, "drawing");
+    Artwork read(Job asked, Set<String> drawings, InputStream in) throws IOException {
         OptionalDouble widthMm = width == null ? asked.artworkWidthMm() : OptionalDouble.of(widthMm());
         ReadOptions options = new ReadOptions(widthMm, perInch(), leaveOut);
-        Artwork read = SvgReader.read(artwork, options);
+        Artwork read = picture(options, in);
         for (Ink ink : asked.inks()) {
             if (ink.from().filter(from -> !Drawings.isElement(from)).isPresent()) {
                 read = Drawings.over(read, SvgReader.read(beside(ink.from().get()), options), ink.name(), asked);
@@ -123,6 +132,14 @@ final class ArtworkArguments {
             }
         }
         return read;
+    }
+
+    private Artwork picture(ReadOptions options, InputStream in) throws IOException {
+        if (artwork.equals(DASH)) {
+            return SvgReader.read(STANDARD_INPUT, in, options);
+        }
+        mustBeThere(artwork, "drawing");
+        return SvgReader.read(artwork, options);
     }
 
     /** A file that the job file names. */

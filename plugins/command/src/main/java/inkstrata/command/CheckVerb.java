@@ -72,7 +72,7 @@ final class CheckVerb implements Callable<Integer> {
                 FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
+            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job), inkstrata.in());
             Separator separator = new Separator(found.plugins(), progress::begins);
             Separation planned = separator.separate(artwork, job);
             List<Optional<Path>> files = FilmFiles.in(folder, planned.plan(), job);

@@ -36,6 +36,12 @@ final class Checksums {
         Files.writeString(folder.resolve(FILE), list);
     }
 
+    /** The list as it stands in a folder; empty where there is none. */
+    static String list(Path folder) throws IOException {
+        Path list = folder.resolve(FILE);
+        return Files.isRegularFile(list) ? Files.readString(list, StandardCharsets.ISO_8859_1) : "";
+    }
+
     /** By name; empty where the list is not one of ours from the first line to the last. */
     static Map<String, String> read(Path folder) throws IOException {
         Map<String, String> sums = new TreeMap<>();

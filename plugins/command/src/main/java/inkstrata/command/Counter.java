@@ -1,5 +1,6 @@
 package inkstrata.command;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 
@@ -8,17 +9,19 @@ final class Counter {
     /** Columns of the help. */
     private static final int WIDTH = 100;
 
+    private final InputStream in;
     private final PrintWriter out;
     private final PrintWriter err;
 
-    Counter(PrintWriter out, PrintWriter err) {
+    Counter(InputStream in, PrintWriter out, PrintWriter err) {
+        this.in = in;
         this.out = out;
         this.err = err;
     }
 
     /** Does what the words ask for; never throws. */
     int serve(String... words) {
-        InkstrataCommand command = new InkstrataCommand();
+        InkstrataCommand command = new InkstrataCommand(in);
         Faults faults = new Faults(err);
         CommandLine line = new CommandLine(command)
                 .setOut(out)

@@ -6,7 +6,6 @@ import inkstrata.plugin.PluginException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Says on one line what went wrong, and whose fault it is. */
 final class Faults {
@@ -18,17 +17,8 @@ final class Faults {
 
     /** A command line nobody understands. */
     int ofWords(ParameterException fault) {
-        String name = fault.getCommandLine().getCommandSpec().qualifiedName();
-        say(oneLine(fault.getMessage()) + "." + nearest(fault) + " See " + name + " --help.");
+        say(WordFaults.say(fault));
         return ExitCode.COMMAND_AT_FAULT;
-    }
-
-    private static String nearest(ParameterException fault) {
-        if (fault instanceof UnmatchedArgumentException unknown
-                && !unknown.getSuggestions().isEmpty()) {
-            return " Did you mean '" + unknown.getSuggestions().get(0) + "'?";
-        }
-        return "";
     }
 
     /**

@@ -1,5 +1,6 @@
 package inkstrata.command;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Spec;
             "  inkstrata read boats.svg                what is in the drawing, and how large it is",
             "  inkstrata plan boats.svg                which inks, in which order, and why",
             "  inkstrata separate boats.svg -o films   the films themselves",
-            "  inkstrata check boats.svg films         films read back, ours or any others: what is wrong with them",
+            "  inkstrata check boats.svg films         films read back, ours or others: what is wrong",
             "",
             "A job file says what the drawing can't: sheet, inks, order, trap. Where boats.yaml lies beside boats.svg it"
                     + " is used.",
@@ -36,7 +37,15 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 done, 1 done but something was found (--fail-on), 2 the drawing is at fault, 3 the command or"
                     + " job file is at fault, 4 the program is at fault."
         },
-        subcommands = {ReadVerb.class, PlanVerb.class, SeparateVerb.class, CheckVerb.class, PluginsVerb.class},
+        subcommands = {
+            ReadVerb.class,
+            PlanVerb.class,
+            SeparateVerb.class,
+            CheckVerb.class,
+            PluginsVerb.class,
+            HelpVerb.class
+        },
+        synopsisSubcommandLabel = "VERB",
         versionProvider = Version.class,
         mixinStandardHelpOptions = false)
 final class InkstrataCommand implements Runnable {
@@ -71,6 +80,18 @@ final class InkstrataCommand implements Runnable {
             description = "Look for more plug-ins in the jars of this folder.")
     private Path plugins;
 
+    private final InputStream in;
+
+    /** @param in standard input */
+    InkstrataCommand(InputStream in) {
+        this.in = in;
+    }
+
+    /** Standard input. */
+    InputStream in() {
+        return in;
+    }
+
     boolean json() {
         return json;
     }
@@ -89,6 +110,7 @@ final class InkstrataCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "A verb is missing: read, plan, separate, check or plugins");
+        throw new ParameterException(
+                spec.commandLine(), "A verb is missing: read, plan, separate, check, plugins or help.");
     }
 }

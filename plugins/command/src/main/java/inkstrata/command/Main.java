@@ -14,7 +14,7 @@ public final class Main {
     public static void main(String[] words) {
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        int code = new Counter(out, err).serve(words);
+        int code = new Counter(System.in, out, err).serve(words);
         out.flush();
         err.flush();
         System.exit(code);

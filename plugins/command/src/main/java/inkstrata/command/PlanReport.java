@@ -6,6 +6,7 @@ import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlannedColour;
 import inkstrata.plan.Sheet;
+import inkstrata.separation.Finding;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -36,7 +37,7 @@ final class PlanReport {
     }
 
     /** The same, with the keys of {@code plan.json} where they mean the same. */
-    static Map<String, Object> json(Separation separation) {
+    static Map<String, Object> json(Separation separation, List<Finding> findings) {
         Sheet sheet = separation.table().sheet();
         Map<String, Object> result = new LinkedHashMap<>();
         result.put("artwork", separation.artwork().name());
@@ -71,6 +72,7 @@ final class PlanReport {
                 "decisions",
                 separation.plan().decisions().stream().map(PlanReport::json).toList());
         result.put("notes", Notices.json(notes(separation)));
+        result.put("findings", findings.stream().map(Notices::json).toList());
         return result;
     }
 

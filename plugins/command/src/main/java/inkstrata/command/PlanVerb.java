@@ -2,6 +2,7 @@ package inkstrata.command;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import inkstrata.shop.Starter;
@@ -47,6 +48,9 @@ final class PlanVerb implements Callable<Integer> {
             description = "Write a job file to begin with: the same plan, with a remark on every setting.")
     private Path starter;
 
+    @Mixin
+    private FailOn failOn;
+
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
@@ -58,18 +62,22 @@ final class PlanVerb implements Callable<Integer> {
                 throw new CommandFault("--starter: there is a job file already, " + job.file() + ". Edit that one.");
             }
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
-            Separation separation = new Separator(found.plugins(), progress::begins).separate(artwork, job);
+            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job), inkstrata.in());
+            Separator separator = new Separator(found.plugins(), progress::begins);
+            Separation separation = separator.separate(artwork, job);
+            Inspection inspection = separator.inspect(separation, job);
             if (starter != null) {
                 writeStarter(Starter.text(separation, found.plugins(), job, arguments.widthAsked()));
             }
             if (inkstrata.json()) {
-                out.println(Json.of(PlanReport.json(separation)));
+                out.println(Json.of(PlanReport.json(separation, inspection.findings())));
             } else {
                 PlanReport.lines(separation).forEach(out::println);
+                inspection.findings().forEach(finding -> out.println(Notices.line(finding)));
+                inspection.verdict().ifPresent(verdict -> out.println(verdict.line()));
             }
+            return failOn.exitCode(inspection.findings());
         }
-        return ExitCode.DONE;
     }
 
     private void writeStarter(String text) throws IOException {

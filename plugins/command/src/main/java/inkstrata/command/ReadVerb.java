@@ -54,7 +54,7 @@ final class ReadVerb implements Callable<Integer> {
         try (Progress progress = new Progress(spec.commandLine().getErr(), inkstrata.quiet())) {
             Job job = new Desk(spec.commandLine().getErr(), inkstrata).job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job, Set.of());
+            Artwork artwork = arguments.read(job, Set.of(), inkstrata.in());
             progress.begins("mapping " + artwork.shapes().size() + " shapes");
             PlanarMap map =
                     PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));

@@ -62,7 +62,7 @@ final class SeparateVerb implements Callable<Integer> {
                 WholeFolder films = WholeFolder.begin(folder, replaces)) {
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job));
+            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job), inkstrata.in());
             Separator separator = new Separator(found.plugins(), progress::begins);
             Separation separation = separator.separate(artwork, job);
             Inspection inspection = separator.inspect(separation, job);

@@ -7,10 +7,12 @@ import java.io.OutputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
@@ -29,13 +31,15 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
     private final Path asGiven;
     private final Path target;
     private final Path unfinished;
+    private final String before;
     private final Thread onBreak;
     private final TreeSet<String> names = new TreeSet<>();
 
-    private WholeFolder(Path asGiven, Path target, Path unfinished) {
+    private WholeFolder(Path asGiven, Path target, Path unfinished, String before) {
         this.asGiven = asGiven;
         this.target = target;
         this.unfinished = unfinished;
+        this.before = before;
         this.onBreak = new Thread(() -> Trees.deleteQuietly(unfinished), "tidy up");
         Runtime.getRuntime().addShutdownHook(onBreak);
     }
@@ -59,15 +63,18 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
             throw new CommandFault(
                     parent + ": nothing can be written here. Name another folder, or change its rights.");
         }
-        Leftovers.tidy(target);
+        OptionalLong writing = Leftovers.tidy(target);
+        if (writing.isPresent()) {
+            throw new CommandFault(folder + ": another run (process " + writing.getAsLong()
+                    + ") is writing this folder. Wait until it has ended, or name another folder.");
+        }
         Replaceable.check(folder, target);
         if (!replaces && Files.exists(target) && !Trees.files(target).isEmpty()) {
             throw new CommandFault(folder + ": the folder holds an older set. Add --replace, or name another folder.");
         }
-        Path unfinished = Leftovers.unfinished(target, ProcessHandle.current().pid());
-        Trees.delete(unfinished);
+        Path unfinished = Leftovers.unfinished(target);
         make(unfinished, folder);
-        return new WholeFolder(folder, target, unfinished);
+        return new WholeFolder(folder, target, unfinished, Checksums.list(target));
     }
 
     private static void make(Path made, Path folder) throws IOException {
@@ -102,25 +109,49 @@ final class WholeFolder implements OutputFolder, AutoCloseable {
     /**
      * Lets the folder take its name; what had that name before is gone.
      *
-     * @throws CommandFault if something came into the old folder meanwhile; it is left as it is then
+     * @throws CommandFault if something came into the old folder meanwhile, or another run wrote one; it is left as it is then
      */
     void publish() throws IOException {
         Checksums.write(unfinished, names());
-        if (Files.exists(target)) {
-            Path old = Leftovers.old(unfinished);
-            Trees.delete(old);
-            Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
-            try {
-                Replaceable.check(asGiven, old);
-                Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (IOException | CommandFault failed) {
-                Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
-                throw failed;
-            }
-            Trees.delete(old);
-        } else {
-            Files.move(unfinished, target, StandardCopyOption.ATOMIC_MOVE);
+        if (!Checksums.list(target).equals(before)) {
+            throw anotherWasFaster();
         }
+        Path old = Leftovers.old(unfinished);
+        boolean isReplaced = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
+        if (isReplaced) {
+            Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
+        }
+        try {
+            Replaceable.check(asGiven, old);
+            if (!Checksums.list(old).equals(before)) {
+                throw anotherWasFaster();
+            }
+            takeName(unfinished);
+        } catch (IOException | CommandFault failed) {
+            if (isReplaced) {
+                takeName(old);
+            }
+            throw failed;
+        }
+        Trees.delete(old);
+    }
+
+    /** A folder that holds something is never replaced by this: the file system refuses that, and at once. */
+    private void takeName(Path folder) throws IOException {
+        try {
+            Files.move(folder, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (FileSystemException refused) {
+            if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+                throw anotherWasFaster();
+            }
+            throw refused;
+        }
+    }
+
+    private CommandFault anotherWasFaster() {
+        return new CommandFault(asGiven
+                + ": another run has written this folder meanwhile. What it wrote stays; name another folder, or add --replace"
+                + " and run again.");
     }
 
     /** Takes away what was not published. */

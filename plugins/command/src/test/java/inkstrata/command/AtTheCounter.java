@@ -2,9 +2,12 @@ package inkstrata.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,13 +24,19 @@ record AtTheCounter(int code, String out, String err) {
     private static final String PROGRESS = "inkstrata: .* \\(\\d+ s\\)";
 
     static AtTheCounter say(Object... words) {
+        return sayWith("", words);
+    }
+
+    /** With this on standard input. */
+    static AtTheCounter sayWith(String input, Object... words) {
+        InputStream in = new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8));
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] texts = new String[words.length];
         for (int i = 0; i < words.length; i++) {
             texts[i] = words[i].toString();
         }
-        int code = new Counter(new PrintWriter(out), new PrintWriter(err)).serve(texts);
+        int code = new Counter(in, new PrintWriter(out), new PrintWriter(err)).serve(texts);
         return new AtTheCounter(code, out.toString(), err.toString());
     }
 

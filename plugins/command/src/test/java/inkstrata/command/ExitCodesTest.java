@@ -101,6 +101,45 @@ class ExitCodesTest {
         say("separate", boats, "-o", "/").failsWith(ExitCode.COMMAND_AT_FAULT, "folder of their own");
     }
 
+    @Test
+    void whatWasMisspeltIsTakenForWhatWasMeant() {
+        says("There is no verb 'seperate'. Did you mean 'separate'? See inkstrata --help.", "seperate", boats);
+        says("There is no verb 'frob'. Known here are read, plan, ", "frob");
+        says("There is no verb 'pln'. Did you mean 'plan'? See", "help", "pln");
+        says("There is no option '--widht' of read. Did you mean '--width'? See", "read", boats, "--widht", "3 mm");
+        says("There is no option '--ouput' of separate. Did you mean '--output'?", "separate", boats, "--ouput", "x");
+        says("There is no option '--replace' of plan. It belongs to separate.", "plan", boats, "--replace");
+        says("--fail-on: 'warnig' is none of note, warning, error. Did", "plan", boats, "--fail-on", "warnig");
+        says("--inks: 'five' is not a whole number. See", "plan", boats, "--inks", "five");
+        says("--width needs a LENGTH. See", "read", boats, "--width");
+        says("'boats' is one word too many.", "read", boats, "boats");
+    }
+
+    private static void says(String what, Object... words) {
+        AtTheCounter answer = say(words);
+        answer.failsWith(ExitCode.COMMAND_AT_FAULT, what);
+        assertThat(answer.err()).startsWith("inkstrata: " + what);
+    }
+
+    /** What separate would refuse after minutes is refused before anything runs. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    use: {positive: {formats: pfd}} | Did you mean 'pdf'?
+                    use: {positive: {resolution: 1440.5}} | not whole
+                    use: {positive: {tiles: A9x}} | positive.tiles
+                    use: {positive: {date: 2026, tiles: 20 x 20 mm}} | too small
+                    register: 6 mm | a trap as wide as the register
+                    use: {trap: {corners: rond}} | Did you mean 'round'?
+                    use: {trip: {corners: round}} | Did you mean 'trap'?
+                    use: {underbase: {on: true}} | 'on' of underbase is now 'enabled'. Write enabled instead.
+                    use: {reduction: {on: true}} | 'on' of reduction is now 'enabled'. Write enabled instead.
+                    """)
+    void planRefusesWhatSeparateRefuses(String text, String what) throws IOException {
+        write(folder.resolve("boats.yaml"), text);
+        say("plan", boats).failsWith(ExitCode.COMMAND_AT_FAULT, "boats.yaml", what);
+        say("separate", boats, "-o", folder.resolve("films")).failsWith(ExitCode.COMMAND_AT_FAULT, "boats.yaml", what);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"wide", "0 mm", "-3 mm", "3", "1e999 mm"})
     void threeWhereAWidthIsNone(String width) {

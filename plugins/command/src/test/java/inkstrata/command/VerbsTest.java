@@ -2,6 +2,7 @@ package inkstrata.command;
 
 import static inkstrata.command.AtTheCounter.drawing;
 import static inkstrata.command.AtTheCounter.say;
+import static inkstrata.command.AtTheCounter.sayWith;
 import static inkstrata.command.AtTheCounter.write;
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -49,6 +50,18 @@ class VerbsTest {
                 .isEqualTo("[{colour=#f4d78c, visibleAreaMm2=1100}, {colour=#d2603f, visibleAreaMm2=750},"
                         + " {colour=#14182c, visibleAreaMm2=150}]");
         assertThat((List<?>) read.get("notes")).isEmpty();
+    }
+
+    @Test
+    void aDrawingMayComeFromStandardInput() throws IOException {
+        assertThat(sayWith(drawing(), "read", "-").isDone().out())
+                .startsWith("standard input: 60.00 x 40.00 mm, shapes: 3, colours: 3");
+        Path films = folder.resolve("films");
+        sayWith(drawing(), "separate", "-", "-o", films).isDone();
+        assertThat(sayWith(drawing(), "check", "-", films).isDone().out())
+                .isEqualTo(say("check", boats, films).isDone().out());
+        sayWith("<svg", "plan", "-").failsWith(ExitCode.ARTWORK_AT_FAULT, "standard input:1");
+        sayWith("", "plan", "-").failsWith(ExitCode.ARTWORK_AT_FAULT, "standard input");
     }
 
     @Test
@@ -122,9 +135,29 @@ class VerbsTest {
     }
 
     @Test
+    void planFindsWhatSeparateFinds() throws IOException {
+        List<String> planned = say("plan", boats).isDone().out().lines().toList();
+        List<String> separated = say("separate", boats, "-o", folder.resolve("films"))
+                .isDone()
+                .out()
+                .lines()
+                .toList();
+        assertThat(planned)
+                .last()
+                .isEqualTo(separated.get(separated.size() - 1))
+                .asString()
+                .startsWith("Pulls may be ");
+        Path jars = StrangersJar.finding(folder.resolve("jars"));
+        assertThat(say("plan", boats, "--plugins", jars, "--fail-on", "warning").code())
+                .isEqualTo(ExitCode.FINDINGS);
+    }
+
+    @Test
     void planHasTheSameAsJson() throws IOException {
         Map<String, Object> plan = json(say("plan", boats, "--json").isDone());
-        assertThat(plan.keySet()).containsExactly("artwork", "sheet", "pulls", "stacks", "decisions", "notes");
+        assertThat(plan.keySet())
+                .containsExactly("artwork", "sheet", "pulls", "stacks", "decisions", "notes", "findings");
+        assertThat((List<?>) plan.get("findings")).hasSize(1);
         assertThat((List<?>) plan.get("pulls")).hasSize(3);
         assertThat((List<?>) plan.get("decisions")).isNotEmpty();
     }
@@ -266,6 +299,9 @@ class VerbsTest {
         for (String verb : List.of("read", "plan", "separate", "plugins")) {
             assertThat(say(verb, "--help").isDone().out()).contains("Example: inkstrata " + verb);
         }
+        assertThat(say("help", "separate").isDone().out())
+                .isEqualTo(say("separate", "--help").isDone().out());
+        assertThat(say("help").isDone().out()).isEqualTo(say("--help").isDone().out());
         assertThat(say("--version").isDone().out()).matches("inkstrata \\d+\\.\\d+\\.\\d+\\S*\\R");
     }
 

@@ -8,7 +8,13 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,6 +91,86 @@ class WholeFolderTest {
                     .hasMessageContaining("holds mine.txt, which was not written here");
         }
         assertThat(Trees.files(folder)).containsExactly("films/01-sand.svg", "films/SHA256SUMS", "films/mine.txt");
+    }
+
+    @Test
+    void ofTwoRunsIntoOneNewFolderTheSecondIsToldAtOnce() throws IOException {
+        try (WholeFolder first = WholeFolder.begin(folder.resolve("films"), false)) {
+            put(first, "01-sand.svg", "sand");
+            assertThatThrownBy(() -> WholeFolder.begin(folder.resolve("films"), true))
+                    .isInstanceOf(CommandFault.class)
+                    .hasMessageContaining("another run (process ")
+                    .hasMessageContaining("is writing this folder");
+            first.publish();
+        }
+        assertThat(Trees.files(folder)).containsExactly("films/01-sand.svg", "films/SHA256SUMS");
+    }
+
+    /** As where both looked before either had begun. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void ofTwoRunsIntoOneNewFolderTheSlowerLoses(boolean replaces) throws IOException {
+        try (WholeFolder slower = WholeFolder.begin(folder.resolve("films"), replaces)) {
+            put(slower, "01-rust.svg", "rust");
+            write("elsewhere", "sand");
+            Files.move(folder.resolve("elsewhere"), folder.resolve("films"));
+            assertThatThrownBy(slower::publish)
+                    .isInstanceOf(CommandFault.class)
+                    .hasMessageContaining("another run has written this folder meanwhile");
+        }
+        assertThat(Trees.files(folder)).containsExactly("films/01-sand.svg", "films/SHA256SUMS");
+        assertThat(folder.resolve("films/01-sand.svg")).hasContent("sand");
+    }
+
+    @Test
+    void ofTwoRunsThatReplaceOneSetTheSlowerLoses() throws IOException {
+        write("films", "old");
+        try (WholeFolder slower = WholeFolder.begin(folder.resolve("films"), true)) {
+            put(slower, "01-rust.svg", "rust");
+            write("elsewhere", "new");
+            Trees.delete(folder.resolve("films"));
+            Files.move(folder.resolve("elsewhere"), folder.resolve("films"));
+            assertThatThrownBy(slower::publish).hasMessageContaining("another run has written this folder meanwhile");
+        }
+        assertThat(Trees.files(folder)).containsExactly("films/01-sand.svg", "films/SHA256SUMS");
+        assertThat(folder.resolve("films/01-sand.svg")).hasContent("new");
+    }
+
+    /** Many at once: whoever loses says so, and what is there in the end is one run's set and whole. */
+    @Test
+    void ofManyRunsAtOnceOneWins() throws Exception {
+        int runs = 8;
+        CyclicBarrier together = new CyclicBarrier(runs);
+        ExecutorService crew = Executors.newFixedThreadPool(runs);
+        List<Future<String>> ends = new ArrayList<>();
+        for (int i = 0; i < runs; i++) {
+            String mine = "set " + i;
+            ends.add(crew.submit(() -> {
+                together.await();
+                try (WholeFolder whole = WholeFolder.begin(folder.resolve("films"), false)) {
+                    put(whole, "01-sand.svg", mine);
+                    put(whole, "02-rust.svg", mine);
+                    whole.publish();
+                    return mine;
+                } catch (CommandFault lost) {
+                    return lost.getMessage();
+                }
+            }));
+        }
+        List<String> ended = new ArrayList<>();
+        for (Future<String> end : ends) {
+            ended.add(end.get(60, TimeUnit.SECONDS));
+        }
+        crew.shutdown();
+        assertThat(ended).filteredOn(end -> end.startsWith("set ")).hasSize(1);
+        assertThat(ended)
+                .filteredOn(end -> !end.startsWith("set "))
+                .allMatch(end -> end.contains("another run") || end.contains("holds an older set"));
+        String won =
+                ended.stream().filter(end -> end.startsWith("set ")).findFirst().orElseThrow();
+        assertThat(Trees.files(folder)).containsExactly("films/01-sand.svg", "films/02-rust.svg", "films/SHA256SUMS");
+        assertThat(folder.resolve("films/01-sand.svg")).hasContent(won);
+        assertThat(folder.resolve("films/02-rust.svg")).hasContent(won);
     }
 
     @Test

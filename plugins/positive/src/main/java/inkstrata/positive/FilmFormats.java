@@ -2,6 +2,7 @@ package inkstrata.positive;
 
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
+import inkstrata.job.NearestWord;
 import inkstrata.measure.PaperSize;
 import inkstrata.measure.Size;
 import inkstrata.plugin.Option;
@@ -83,8 +84,16 @@ record FilmFormats(Set<Kind> kinds, int perInch, Optional<Size> tile) {
             kinds.add(Arrays.stream(Kind.values())
                     .filter(kind -> kind.word().equals(word))
                     .findFirst()
-                    .orElseThrow(
-                            () -> fault(job, positive, "formats", "'" + word + "' is none of " + words(", ") + ".")));
+                    .orElseThrow(() -> fault(
+                            job,
+                            positive,
+                            "formats",
+                            "'" + word + "' is none of " + words(", ") + "."
+                                    + NearestWord.question(
+                                            word,
+                                            Arrays.stream(Kind.values())
+                                                    .map(Kind::word)
+                                                    .toList()))));
         }
         return kinds;
     }

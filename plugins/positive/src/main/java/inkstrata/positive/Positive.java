@@ -35,6 +35,12 @@ public final class Positive implements Writer {
     }
 
     @Override
+    public void check(Job job) {
+        FilmFormats.of(this, job);
+        FilmSettings.of(this, job);
+    }
+
+    @Override
     public int rank() {
         return 10;
     }

@@ -41,7 +41,8 @@ public final class Reduction implements Planner {
     @Override
     public List<Option> options() {
         return List.of(
-                Option.flag("on", false, "print this picture as a reduction"),
+                Option.flag("enabled", false, "print this picture as a reduction")
+                        .formerly("on"),
                 Option.text(
                         "keep",
                         NOTHING,
@@ -103,7 +104,7 @@ public final class Reduction implements Planner {
     }
 
     static boolean isOn(Job job) {
-        return Options.of(new Reduction(), job).flag("on");
+        return Options.of(new Reduction(), job).flag("enabled");
     }
 
     static double tolerance(Job job) {

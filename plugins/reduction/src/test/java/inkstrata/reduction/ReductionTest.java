@@ -123,7 +123,7 @@ class ReductionTest {
                         row(2, RUST),
                         row(3, NIGHT),
                         new Row(4, kept.paints(), kept.inks(), 1, Set.of("#sun"), kept.pieces())));
-        Job job = JobReader.read("job.yaml", "use: {reduction: {on: true, keep: \"#sun, more.svg\"}}");
+        Job job = JobReader.read("job.yaml", "use: {reduction: {enabled: true, keep: \"#sun, more.svg\"}}");
         assertThat(new Reduction().drawings(job)).containsExactlyInAnyOrder("#sun", "more.svg");
         assertThat(new Reduction().plan(table, start(table.inks()), job).pulls())
                 .extracting(Pull::prints)
@@ -184,6 +184,6 @@ class ReductionTest {
     }
 
     private static Job on() {
-        return JobExample.using(0.4, "reduction", Map.of("on", new Setting("true", 8)));
+        return JobExample.using(0.4, "reduction", Map.of("enabled", new Setting("true", 8)));
     }
 }

@@ -29,6 +29,11 @@ public final class Trap implements Shaper {
         return TrapSettings.OPTIONS;
     }
 
+    @Override
+    public void check(Job job) {
+        TrapSettings.of(this, job);
+    }
+
     /** With a width of 0 the separation as it came; else with rims and a note for each pull that gives way; pulls that gain nothing stay the very same. */
     @Override
     public Separation shape(Separation separation, Job job) {

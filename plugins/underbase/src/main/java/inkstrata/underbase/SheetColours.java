@@ -73,7 +73,7 @@ public final class SheetColours implements Inspector {
                                 colour.predicted(),
                                 colour.difference()),
                         String.format(Locale.ROOT, "%.1f", ANOTHER_COLOUR),
-                        "Print a ground beneath it (use: underbase: {on: true}), or take an ink that hides more."))
+                        "Print a ground beneath it (use: underbase: {enabled: true}), or take an ink that hides more."))
                 .toList();
     }
 

@@ -56,7 +56,7 @@ public final class Underbase implements Planner {
     @Override
     public List<Option> options() {
         return List.of(
-                Option.flag("on", false, "print a ground first"),
+                Option.flag("enabled", false, "print a ground first").formerly("on"),
                 Option.text(
                         "ink",
                         "white",
@@ -85,7 +85,7 @@ public final class Underbase implements Planner {
     }
 
     static boolean isOn(Job job) {
-        return Options.of(new Underbase(), job).flag("on");
+        return Options.of(new Underbase(), job).flag("enabled");
     }
 
     static double chokeMm(Job job) {

@@ -39,7 +39,7 @@ class UnderbaseTest {
     private static final Ink GOLD = ink("gold", "#e8b83a", 0.8);
     private static final Ink ROSE = ink("rose", "#d86070", 0.7);
     private static final Ink CHALK = ink("chalk", "#f4f2ea", 1);
-    private static final Job ON = job("on: true");
+    private static final Job ON = job("enabled: true");
     private static final double CHOKE_MM = 0.3;
 
     @Test
@@ -76,7 +76,7 @@ class UnderbaseTest {
         PlanningTable back =
                 new PlanningTable(new Sheet(new Size(100, 100), BLACK, Side.BACK), table.inks(), table.rows());
         assertThat(new Underbase()
-                        .plan(back, start(List.of(GOLD)), job("on: true, tolerance: 0"))
+                        .plan(back, start(List.of(GOLD)), job("enabled: true, tolerance: 0"))
                         .pulls())
                 .extracting(pull -> pull.ink().name())
                 .last()
@@ -93,11 +93,11 @@ class UnderbaseTest {
     @Test
     void anInkOfTheJobIsGroundAndShowsAsWell() {
         PrintPlan plan = new Underbase()
-                .plan(table(BLACK, List.of(GOLD, CHALK)), knockedOut(GOLD, CHALK), job("on: true, ink: chalk"));
+                .plan(table(BLACK, List.of(GOLD, CHALK)), knockedOut(GOLD, CHALK), job("enabled: true, ink: chalk"));
         assertThat(plan.pulls()).extracting(Pull::ink).containsExactly(CHALK, GOLD);
         assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.of(1, 2));
         assertThatThrownBy(() -> new Underbase()
-                        .plan(table(BLACK, List.of(GOLD)), knockedOut(GOLD), job("on: true, ink: chulk")))
+                        .plan(table(BLACK, List.of(GOLD)), knockedOut(GOLD), job("enabled: true, ink: chulk")))
                 .isInstanceOf(JobException.class)
                 .hasMessageContaining("'chulk', which no ink is called");
     }
@@ -106,21 +106,21 @@ class UnderbaseTest {
     @Test
     void coloursComeOutOverIt() {
         Separation bare =
-                onBlack(new FlatDrawing(60, 40).fill(GOLD, Outline.rectangle(5, 5, 20, 20)), "on: false", GOLD);
+                onBlack(new FlatDrawing(60, 40).fill(GOLD, Outline.rectangle(5, 5, 20, 20)), "enabled: false", GOLD);
         Separation based =
-                onBlack(new FlatDrawing(60, 40).fill(GOLD, Outline.rectangle(5, 5, 20, 20)), "on: true", GOLD);
+                onBlack(new FlatDrawing(60, 40).fill(GOLD, Outline.rectangle(5, 5, 20, 20)), "enabled: true", GOLD);
         assertThat(PlannedColour.of(bare.table(), bare.plan()).get(1).difference())
                 .isGreaterThan(5);
         assertThat(PlannedColour.of(based.table(), based.plan()).get(1).difference())
                 .isLessThan(2);
-        assertThat(new SheetColours().inspect(bare, job("on: false")).findings())
+        assertThat(new SheetColours().inspect(bare, job("enabled: false")).findings())
                 .extracting(Finding::rule)
                 .containsExactly("sheet colour");
         assertThat(new SheetColours().inspect(based, ON).findings())
                 .extracting(Finding::rule)
                 .containsExactly("ground looks out");
         assertThat(new SheetColours()
-                        .inspect(based, job("on: true, choke: 0.4 mm"))
+                        .inspect(based, job("enabled: true, choke: 0.4 mm"))
                         .findings())
                 .isEmpty();
     }
@@ -163,7 +163,7 @@ class UnderbaseTest {
     void holdsItsLawsOnAnyDrawing() {
         int grounds = 0;
         for (long number = 0; number < 60; number++) {
-            Separation drawn = planned(RandomDrawing.of(number, 1), "on: true");
+            Separation drawn = planned(RandomDrawing.of(number, 1), "enabled: true");
             Separation choked = new Choke().shape(drawn, ON);
             if (!choked.plan().pulls().get(0).ground()
                     || choked.printed().get(0).isEmpty()) {
@@ -185,7 +185,7 @@ class UnderbaseTest {
     }
 
     private static Region ground(FlatDrawing drawing, Ink... inks) {
-        return onBlack(drawing, "on: true", inks).printed().get(0);
+        return onBlack(drawing, "enabled: true", inks).printed().get(0);
     }
 
     private static Separation onBlack(FlatDrawing drawing, String options, Ink... inks) {
