@@ -4,7 +4,11 @@ package inkstrata.job;
 public final class Flag {
     private Flag() {}
 
-    /** @throws IllegalArgumentException if it is neither, with a sentence that says which was meant */
+    /**
+     * Reads one.
+     *
+     * @throws IllegalArgumentException if it is neither, with a sentence that says which was meant
+     */
     public static boolean parse(String text) {
         return switch (text) {
             case "true" -> true;
