@@ -99,6 +99,19 @@ class StarterTest {
         }
     }
 
+    /** Pulls with what they print, and decisions but for why they come in that order: the job may ask for it. */
+    private static List<String> told(Separation separation) {
+        List<String> told = new ArrayList<>();
+        for (int pull = 0; pull < separation.printed().size(); pull++) {
+            told.add(separation.plan().pulls().get(pull).ink().name() + " prints "
+                    + separation.printed().get(pull).areaMm2());
+        }
+        separation.plan().decisions().stream()
+                .filter(decision -> !decision.by().equals("order"))
+                .forEach(decision -> told.add(decision.toString()));
+        return told;
+    }
+
     @Test
     void ofGeneratedDrawingsRunsWithoutRemarksAndWithEverySetting() throws IOException {
         for (int seed = 1; seed <= GENERATED; seed++) {
