@@ -154,7 +154,9 @@ class VerbsTest {
 
     @Test
     void planHasTheSameAsJson() throws IOException {
-        Map<String, Object> plan = json(say("plan", boats, "--json").isDone());
+        Map<String, Object> plan =
+                json(say("plan", boats, "--json", "--plugins", StrangersJar.finding(folder.resolve("jars")))
+                        .isDone());
         assertThat(plan.keySet())
                 .containsExactly("artwork", "sheet", "pulls", "stacks", "decisions", "notes", "findings");
         assertThat((List<?>) plan.get("findings")).hasSize(1);
