@@ -13,17 +13,23 @@ import java.util.List;
  * @param picture what is opaque in the picture
  * @param around what is opaque outside of it: marks, label
  * @param stains paint that is neither opaque nor clear; counted as opaque where it is darker than middle grey
+ * @param blurMm outlines may lie that far from where they were meant, since the film is made of pixels; 0 for drawn outlines
  */
-public record Film(String file, Frame page, Region picture, Region around, List<Stain> stains) {
+public record Film(String file, Frame page, Region picture, Region around, List<Stain> stains, double blurMm) {
     public Film {
         stains = List.copyOf(stains);
     }
 
+    /** One with drawn outlines. */
+    public Film(String file, Frame page, Region picture, Region around, List<Stain> stains) {
+        this(file, page, picture, around, stains, 0);
+    }
+
     public Film withPicture(Region newPicture) {
-        return new Film(file, page, newPicture, around, stains);
+        return new Film(file, page, newPicture, around, stains, blurMm);
     }
 
     public Film withAround(Region newAround) {
-        return new Film(file, page, picture, newAround, stains);
+        return new Film(file, page, picture, newAround, stains, blurMm);
     }
 }

@@ -31,17 +31,26 @@ import java.util.stream.IntStream;
  */
 public record FilmReader(Sheet sheet, Frame picture) {
     /**
-     * Reads one.
+     * Reads one from a file of SVG.
      *
      * @param ink that it is the film of: for one that is printed on the back it is mirrored
      * @throws ArtworkException if the file is no film
      * @throws IOException if it cannot be read
      */
     public Film read(Path file, Ink ink) throws IOException {
+        return read(FilmDrawing.of(SvgReader.read(file, ReadOptions.DEFAULT.keepingOrigin())), ink);
+    }
+
+    /**
+     * Reads one from whatever file it was drawn in.
+     *
+     * @param ink that it is the film of: for one that is printed on the back it is mirrored
+     */
+    public Film read(FilmDrawing drawing, Ink ink) {
         Similarity turn =
                 sheet.side(ink) == Side.BACK ? Similarity.mirror(sheet.size().width()) : Similarity.NONE;
         FilmPage place = new FilmPage(sheet.size(), turn.of(picture));
-        Artwork page = place.place(SvgReader.read(file, ReadOptions.DEFAULT.keepingOrigin()));
+        Artwork page = place.place(drawing);
         boolean isMixed = !page.shapes().stream().allMatch(shape -> shape.isOpaque());
         PlanarMap map = PlanarMapper.map(page, MapSettings.DEFAULT.withDepth(isMixed ? MapSettings.ALL : 1));
         Region opaque = turn.of(map.dissolve(where(map, Opacity::prints)));
@@ -53,7 +62,8 @@ public record FilmReader(Sheet sheet, Frame picture) {
                 Window.of(picture).without(opaque),
                 stains(map).stream()
                         .map(stain -> new Stain(stain.shade(), turn.of(stain.region())))
-                        .toList());
+                        .toList(),
+                drawing.blurMm());
     }
 
     private static List<Stain> stains(PlanarMap map) {

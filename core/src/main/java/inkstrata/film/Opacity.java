@@ -3,7 +3,7 @@ package inkstrata.film;
 import inkstrata.colour.Rgb;
 
 /** What a shade on a film does to light. */
-enum Opacity {
+public enum Opacity {
     /** Prints. */
     BLACK,
     /** Neither, and nearer to black. */
@@ -20,7 +20,7 @@ enum Opacity {
 
     private static final int MIDDLE = 0x80;
 
-    static Opacity of(Rgb shade) {
+    public static Opacity of(Rgb shade) {
         int darkest = Math.min(shade.red(), Math.min(shade.green(), shade.blue()));
         int lightest = Math.max(shade.red(), Math.max(shade.green(), shade.blue()));
         if (lightest <= BLACKEST) {
@@ -32,11 +32,11 @@ enum Opacity {
         return darkest + lightest < 2 * MIDDLE ? DARK_STAIN : LIGHT_STAIN;
     }
 
-    boolean prints() {
+    public boolean prints() {
         return this == BLACK || this == DARK_STAIN;
     }
 
-    boolean isStain() {
+    public boolean isStain() {
         return this == DARK_STAIN || this == LIGHT_STAIN;
     }
 }

@@ -103,6 +103,27 @@ public record Job(
                 use);
     }
 
+    /** The same, but the picture is so wide, in millimetres. */
+    public Job withArtworkWidth(double millimetres) {
+        return new Job(
+                file,
+                title,
+                sheet,
+                sheetColour,
+                side,
+                sheetFilm,
+                OptionalDouble.of(millimetres),
+                artworkPlace,
+                registerMm,
+                merge,
+                inks,
+                also,
+                order,
+                edition,
+                films,
+                use);
+    }
+
     /** Settings for the plug-in of that id; none if the job has none. */
     public PluginSettings settingsFor(String pluginId) {
         return use.getOrDefault(pluginId, PluginSettings.NONE);

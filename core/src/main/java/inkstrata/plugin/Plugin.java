@@ -4,12 +4,12 @@ import inkstrata.job.Job;
 import java.util.List;
 
 /**
- * What all plug-ins have in common. Implement one of the four roles, not this.
+ * What all plug-ins have in common. Implement one of the five roles, not this.
  *
  * <p>A plug-in is a public class with a public constructor without parameters, named in {@code
  * META-INF/services/inkstrata.plugin.<Role>} of its jar. It keeps no state between calls.
  */
-public sealed interface Plugin permits Planner, Shaper, Inspector, Writer {
+public sealed interface Plugin permits Planner, Shaper, Inspector, Writer, FilmFormat {
     /** Small letters and hyphens; the name job files use. Unique among all plug-ins. */
     String id();
 

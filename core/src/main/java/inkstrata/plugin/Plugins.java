@@ -18,8 +18,14 @@ import java.util.ServiceLoader;
  * @param shapers change printed regions
  * @param inspectors report what can go wrong
  * @param writers make files
+ * @param formats read films from files
  */
-public record Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspector> inspectors, List<Writer> writers) {
+public record Plugins(
+        List<Planner> planners,
+        List<Shaper> shapers,
+        List<Inspector> inspectors,
+        List<Writer> writers,
+        List<FilmFormat> formats) {
     private static final Comparator<Plugin> RUNNING_ORDER =
             Comparator.comparingInt(Plugin::rank).thenComparing(Plugin::id);
 
@@ -33,8 +39,9 @@ public record Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspect
         shapers = shapers.stream().sorted(RUNNING_ORDER).toList();
         inspectors = inspectors.stream().sorted(RUNNING_ORDER).toList();
         writers = writers.stream().sorted(RUNNING_ORDER).toList();
+        formats = formats.stream().sorted(RUNNING_ORDER).toList();
         Map<String, Plugin> byId = new HashMap<>();
-        for (List<? extends Plugin> role : List.of(planners, shapers, inspectors, writers)) {
+        for (List<? extends Plugin> role : List.of(planners, shapers, inspectors, writers, formats)) {
             for (Plugin plugin : role) {
                 Plugin other = byId.put(plugin.id(), plugin);
                 if (other != null) {
@@ -44,6 +51,11 @@ public record Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspect
                 }
             }
         }
+    }
+
+    /** Without any that reads films. */
+    public Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspector> inspectors, List<Writer> writers) {
+        this(planners, shapers, inspectors, writers, List.of());
     }
 
     /**
@@ -56,15 +68,17 @@ public record Plugins(List<Planner> planners, List<Shaper> shapers, List<Inspect
                 found(Planner.class, loader),
                 found(Shaper.class, loader),
                 found(Inspector.class, loader),
-                found(Writer.class, loader));
+                found(Writer.class, loader),
+                found(FilmFormat.class, loader));
     }
 
-    /** In the order in which they run: planners, shapers, inspectors, writers. */
+    /** In the order in which they run: planners, shapers, inspectors, writers; then those that read films. */
     public List<Plugin> all() {
         List<Plugin> all = new ArrayList<>(planners);
         all.addAll(shapers);
         all.addAll(inspectors);
         all.addAll(writers);
+        all.addAll(formats);
         return List.copyOf(all);
     }
 

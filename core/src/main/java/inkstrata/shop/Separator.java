@@ -6,6 +6,7 @@ import inkstrata.artwork.Note;
 import inkstrata.colour.NearColours;
 import inkstrata.colour.Rgb;
 import inkstrata.film.Film;
+import inkstrata.film.Sharpening;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.plan.Ink;
@@ -99,17 +100,28 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
     }
 
     /**
-     * What every inspector found when it compared films with what was planned, in running order.
+     * What every inspector found when it compared films with what was planned, in running order. What is due to pixels alone is not told.
      *
      * @param films for each pull, by position, its film; empty where there is none
      */
     public Inspection compare(Separation planned, List<Optional<Film>> films, Job job) {
+        List<Optional<Film>> sharp = sharpened(planned, films);
         Inspection inspection = Inspection.NOTHING;
         for (Inspector inspector : plugins.inspectors()) {
             steps.accept(inspector.id() + " at work");
-            inspection = inspection.and(inspector.compare(planned, films, job));
+            inspection = inspection.and(inspector.compare(planned, sharp, job));
         }
         return inspection;
+    }
+
+    private static List<Optional<Film>> sharpened(Separation planned, List<Optional<Film>> films) {
+        List<Optional<Film>> sharp = new ArrayList<>();
+        for (int pull = 0; pull < films.size(); pull++) {
+            Region own = planned.printed().get(pull);
+            sharp.add(films.get(pull)
+                    .map(film -> Sharpening.of(film, own, planned.artwork().frame())));
+        }
+        return sharp;
     }
 
     /** Lets every writer write. */

@@ -8,6 +8,7 @@ import inkstrata.job.JobReader;
 import inkstrata.measure.Length;
 import inkstrata.plan.Ink;
 import inkstrata.shop.Drawings;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -24,6 +25,12 @@ import picocli.CommandLine.Parameters;
 final class ArtworkArguments {
     /** Stands for standard input. */
     private static final Path DASH = Path.of("-");
+
+    /** One byte more than the reader of drawings takes, so that it is the one to refuse. */
+    private static final int MOST_PIPED = (256 << 20) + 1;
+
+    /** What came from there: it can be read but once, and a drawing may be asked for at two sizes. */
+    private byte[] piped = {};
 
     /** What a drawing from there is called. */
     private static final String STANDARD_INPUT = "standard input";
@@ -118,7 +125,25 @@ final class ArtworkArguments {
      * @throws CommandFault if one is not there, or an option makes no sense
      */
     Artwork read(Job asked, Set<String> drawings, InputStream in) throws IOException {
-        OptionalDouble widthMm = width == null ? asked.artworkWidthMm() : OptionalDouble.of(widthMm());
+        return read(width == null ? asked.artworkWidthMm() : OptionalDouble.of(widthMm()), asked, drawings, in);
+    }
+
+    /** The same with the picture so wide, whatever was asked for. */
+    Artwork readAt(double widthMm, Job asked, Set<String> drawings, InputStream in) throws IOException {
+        return read(OptionalDouble.of(widthMm), asked, drawings, in);
+    }
+
+    /** Whether the command says how large the picture is. */
+    boolean saysSize() {
+        return width != null || unitsPerInch != null;
+    }
+
+    /** Whether the command says how many inks there shall be at most. */
+    boolean saysInks() {
+        return inks != null;
+    }
+
+    private Artwork read(OptionalDouble widthMm, Job asked, Set<String> drawings, InputStream in) throws IOException {
         ReadOptions options = new ReadOptions(widthMm, perInch(), leaveOut);
         Artwork read = picture(options, in);
         for (Ink ink : asked.inks()) {
@@ -136,7 +161,10 @@ final class ArtworkArguments {
 
     private Artwork picture(ReadOptions options, InputStream in) throws IOException {
         if (artwork.equals(DASH)) {
-            return SvgReader.read(STANDARD_INPUT, in, options);
+            if (piped.length == 0) {
+                piped = in.readNBytes(MOST_PIPED);
+            }
+            return SvgReader.read(STANDARD_INPUT, new ByteArrayInputStream(piped), options);
         }
         mustBeThere(artwork, "drawing");
         return SvgReader.read(artwork, options);

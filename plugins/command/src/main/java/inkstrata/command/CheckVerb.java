@@ -1,6 +1,5 @@
 package inkstrata.command;
 
-import inkstrata.artwork.Artwork;
 import inkstrata.film.Film;
 import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
@@ -34,9 +33,11 @@ import picocli.CommandLine.Spec;
         header = "Checks a folder of films against the drawing, and says how far pulls may be off.",
         description = {
             "",
-            "Films may come from here or from any program: one SVG for each ink, black on clear, in any units. A film is"
-                    + " known by its ink's name (01-sand.svg, Sand.svg), or the job file says which is which: films: {sand:"
-                    + " plate1.svg}.",
+            "Films may come from here or from any program: SVG, PDF (a page or a plate for each ink), PNG or TIFF, black on"
+                    + " clear, in any units. A film is known by its ink's name (01-sand.svg, Sand.tif), by its page, or the job"
+                    + " file says which is which: films: {sand: plate1.svg, rust: \"films.pdf#2\"}.",
+            "A set that was made here is checked at the size at which its plan.json says it was made, unless the command says"
+                    + " a size.",
             "Nothing is changed. The last line says how far pulls may be off from each other before sheet shows between"
                     + " inks.",
             ""
@@ -58,8 +59,12 @@ final class CheckVerb implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "FILE.svg",
-            description = "Draw what was found onto the drawing, into this file.")
+            description =
+                    "Draw what was found onto the drawing, into this file. It may take the place of such a map alone.")
     private Path map;
+
+    @Option(names = "--replace", description = "Let --map take the place of any file but those that are read.")
+    private boolean replaces;
 
     @Mixin
     private FailOn failOn;
@@ -70,29 +75,26 @@ final class CheckVerb implements Callable<Integer> {
         Desk desk = new Desk(spec.commandLine().getErr(), inkstrata);
         try (Progress progress = desk.progress();
                 FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
+            requireRoom();
             Job job = desk.job(arguments);
             progress.begins("reading the drawing");
-            Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job), inkstrata.in());
+            SetRecord record = SetRecord.in(folder);
             Separator separator = new Separator(found.plugins(), progress::begins);
-            Separation planned = separator.separate(artwork, job);
-            List<Optional<Path>> files = FilmFiles.in(folder, planned.plan(), job);
-            FilmFiles.strays(folder, files).forEach(desk::warning);
-            FilmReader reader =
-                    new FilmReader(planned.table().sheet(), planned.artwork().frame());
-            List<Optional<Film>> films = new ArrayList<>();
-            for (int pull = 0; pull < files.size(); pull++) {
-                Optional<Path> file = files.get(pull);
-                Ink ink = planned.plan().pulls().get(pull).ink();
-                progress.begins("reading " + file.map(Path::toString).orElse("nothing"));
-                films.add(file.isEmpty() ? Optional.empty() : Optional.of(reader.read(file.get(), ink)));
+            AsMade made = AsMade.of(folder, record, arguments, job, found.plugins(), separator, desk, inkstrata.in());
+            Separation planned = made.planned();
+            FilmFiles files =
+                    FilmFiles.in(folder, planned.plan(), job, found.plugins().formats(), record);
+            files.strays().forEach(desk::warning);
+            Inspection inspection = Inspection.of(made.findings());
+            for (List<Optional<FilmSource>> set : files.sets()) {
+                inspection = news(inspection, separator.compare(planned, films(set, planned, progress), job));
             }
-            Inspection inspection = separator.compare(planned, films, job);
             if (map != null) {
                 requireUnread(files);
                 Files.writeString(map, new FindingsMap(planned, inspection.findings()).svg(), StandardCharsets.UTF_8);
             }
             if (inkstrata.json()) {
-                out.println(Json.of(json(planned, files, inspection.findings())));
+                out.println(Json.of(json(planned, files.sets().get(0), inspection.findings())));
             } else {
                 inspection.findings().forEach(finding -> out.println(Notices.line(finding)));
                 inspection.verdict().ifPresent(verdict -> out.println(verdict.line()));
@@ -101,10 +103,43 @@ final class CheckVerb implements Callable<Integer> {
         }
     }
 
+    /** What a second set of the same films adds to what was found in the first. */
+    private static Inspection news(Inspection known, Inspection more) {
+        List<Finding> news = more.findings().stream()
+                .filter(finding -> !known.findings().contains(finding))
+                .toList();
+        return known.and(new Inspection(news, more.verdict()));
+    }
+
+    private static List<Optional<Film>> films(List<Optional<FilmSource>> sources, Separation planned, Progress progress)
+            throws IOException {
+        FilmReader reader =
+                new FilmReader(planned.table().sheet(), planned.artwork().frame());
+        List<Optional<Film>> films = new ArrayList<>();
+        for (int pull = 0; pull < sources.size(); pull++) {
+            Optional<FilmSource> source = sources.get(pull);
+            Ink ink = planned.plan().pulls().get(pull).ink();
+            progress.begins("reading " + source.map(FilmSource::toString).orElse("nothing"));
+            films.add(
+                    source.isEmpty()
+                            ? Optional.empty()
+                            : Optional.of(source.get().read(reader, ink)));
+        }
+        return films;
+    }
+
+    /** @throws CommandFault if the map would take the place of a file that is no such map */
+    private void requireRoom() throws IOException {
+        if (map != null && Files.exists(map) && !replaces && !FindingsMap.isOne(map)) {
+            throw new CommandFault("--map " + map
+                    + ": there is such a file, and it is no map that was drawn here. Name another, or add --replace.");
+        }
+    }
+
     /** @throws CommandFault if the map would take the place of a drawing, the job file or a film */
-    private void requireUnread(List<Optional<Path>> films) throws IOException {
+    private void requireUnread(FilmFiles films) throws IOException {
         List<Path> read = new ArrayList<>(arguments.files());
-        films.stream().flatMap(Optional::stream).forEach(read::add);
+        films.sets().forEach(set -> set.forEach(film -> film.ifPresent(source -> read.add(source.file()))));
         for (Path file : read) {
             if (Files.exists(map) && Files.exists(file) && Files.isSameFile(map, file)) {
                 throw new CommandFault(
@@ -113,12 +148,13 @@ final class CheckVerb implements Callable<Integer> {
         }
     }
 
-    private static Map<String, Object> json(Separation planned, List<Optional<Path>> files, List<Finding> findings) {
+    private static Map<String, Object> json(
+            Separation planned, List<Optional<FilmSource>> files, List<Finding> findings) {
         List<Map<String, Object>> films = new ArrayList<>();
         for (int pull = 0; pull < files.size(); pull++) {
             Map<String, Object> film = new LinkedHashMap<>();
             film.put("ink", planned.plan().pulls().get(pull).ink().name());
-            film.put("file", files.get(pull).map(Path::toString).orElse(""));
+            film.put("file", files.get(pull).map(FilmSource::toString).orElse(""));
             films.add(film);
         }
         Map<String, Object> result = new LinkedHashMap<>();

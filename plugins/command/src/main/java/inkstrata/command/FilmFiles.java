@@ -1,131 +1,253 @@
 package inkstrata.command;
 
+import inkstrata.film.FilmSheet;
 import inkstrata.job.Job;
 import inkstrata.plan.PrintPlan;
+import inkstrata.plugin.FilmFormat;
 import java.io.IOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Which file of a folder is which pull's film: as the job says, else by the ink's name. */
-final class FilmFiles {
-    private static final Pattern NUMBERED =
-            Pattern.compile("(\\d*)[^\\p{L}\\d]*(.*?)\\.svgz?", Pattern.CASE_INSENSITIVE);
+/**
+ * Which film of a folder is which pull's: as the job says, as the folder's own {@code films.json} says, by the ink's name, or by order.
+ *
+ * <p>A folder may hold films several times, in several kinds of files. Outlines are read rather than pixels; the others are read as well, unless they and
+ * those that were read are as they were written here.
+ *
+ * @param sets one or more: for each pull, by position, its film; empty where there is none. Later ones hold other kinds of files
+ * @param strays what to say of files that are no pull's film
+ */
+record FilmFiles(List<List<Optional<FilmSource>>> sets, List<String> strays) {
+    /** Pictures of the set, and tiles, in a folder whose list of files was lost. */
+    private static final Set<String> COMPANIONS = Set.of("overview.svg", "overview.png", "tiles.pdf");
 
-    /** Names are compared so far: films' names are cut. */
-    private static final int COMPARED = 30;
-
-    private FilmFiles() {}
+    FilmFiles {
+        sets = List.copyOf(sets);
+        strays = List.copyOf(strays);
+    }
 
     /**
-     * One for each pull, by position; empty where there is none.
+     * Finds them.
      *
-     * @throws CommandFault if the folder or a file that the job names is not there, or two files have one ink's name
+     * @param formats that read films, beside SVG
+     * @throws CommandFault if the folder or a file that the job names is not there, or two films are one ink's
+     * @throws inkstrata.artwork.ArtworkException if a file is damaged
      */
-    static List<Optional<Path>> in(Path folder, PrintPlan plan, Job job) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            throw new CommandFault(folder
-                    + (Files.exists(folder)
-                            ? ": this is a file. Name the folder that it is in."
-                            : ": there is no such folder of films. Look at its name."));
+    static FilmFiles in(Path folder, PrintPlan plan, Job job, List<FilmFormat> formats, SetRecord record)
+            throws IOException {
+        return new Search(folder, plan, job, formats, record).found();
+    }
+
+    private static final class Search {
+        private final Path folder;
+        private final Job job;
+        private final List<FilmFormat> formats;
+        private final SetRecord record;
+        private final FilmNaming naming;
+        private final List<String> inks;
+
+        Search(Path folder, PrintPlan plan, Job job, List<FilmFormat> formats, SetRecord record) {
+            this.folder = folder;
+            this.job = job;
+            this.formats = formats;
+            this.record = record;
+            this.inks = plan.pulls().stream().map(pull -> pull.ink().name()).toList();
+            this.naming = new FilmNaming(inks, record);
         }
-        List<Path> files = films(folder);
-        if (files.isEmpty()) {
-            throw new CommandFault(folder + ": there is no SVG in this folder. Films are read from SVG files alone.");
+
+        FilmFiles found() throws IOException {
+            requireFolder();
+            requireInks();
+            List<FilmSource> all = new ArrayList<>();
+            for (Path file : files()) {
+                all.addAll(sources(file));
+            }
+            if (all.isEmpty()) {
+                throw new CommandFault(
+                        folder + ": there are no films in this folder. They are read from files that end in "
+                                + endings() + ".");
+            }
+            List<List<FilmSource>> candidates = new ArrayList<>();
+            for (int pull = 0; pull < inks.size(); pull++) {
+                candidates.add(candidates(pull, all));
+            }
+            return new FilmFiles(sets(candidates), strays(all, candidates));
         }
-        List<String> inks = plan.pulls().stream().map(pull -> pull.ink().name()).toList();
-        for (String named : job.films().keySet()) {
-            if (!inks.contains(named)) {
-                throw new CommandFault(job.file() + ": films names '" + named
-                        + "', but no pull prints that ink. Mend the name; inks are: " + String.join(", ", inks) + ".");
+
+        private void requireFolder() {
+            if (!Files.isDirectory(folder)) {
+                throw new CommandFault(folder
+                        + (Files.exists(folder)
+                                ? ": this is a file. Name the folder that it is in."
+                                : ": there is no such folder of films. Look at its name."));
             }
         }
-        List<Optional<Path>> found = new ArrayList<>();
-        for (int pull = 0; pull < inks.size(); pull++) {
-            String named = job.films().get(inks.get(pull));
-            found.add(named == null ? byName(files, inks, pull) : Optional.of(said(folder, named, job.file())));
-        }
-        return found;
-    }
 
-    private static List<Path> films(Path folder) throws IOException {
-        try (Stream<Path> listed = Files.list(folder)) {
-            return listed.filter(file -> NUMBERED.matcher(name(file)).matches())
-                    .sorted()
+        private void requireInks() {
+            for (String named : job.films().keySet()) {
+                if (!inks.contains(named)) {
+                    throw new CommandFault(job.file() + ": films names '" + named
+                            + "', but no pull prints that ink. Mend the name; inks are: " + String.join(", ", inks)
+                            + ".");
+                }
+            }
+        }
+
+        private String endings() {
+            return Stream.concat(
+                            Stream.of("svg", "svgz"), formats.stream().flatMap(format -> format.endings().stream()))
+                    .collect(Collectors.joining(", "));
+        }
+
+        private Optional<FilmFormat> format(Path file) {
+            return formats.stream()
+                    .filter(format -> format.endings().contains(FilmSource.ending(file)))
+                    .findFirst();
+        }
+
+        /** Those that may hold films as a whole. */
+        private List<Path> files() throws IOException {
+            List<Path> files = new ArrayList<>();
+            try (DirectoryStream<Path> listed = Files.newDirectoryStream(folder)) {
+                for (Path file : listed) {
+                    if (Files.isRegularFile(file) && mayHoldFilms(file)) {
+                        files.add(file);
+                    }
+                }
+            }
+            Collections.sort(files);
+            return files;
+        }
+
+        private boolean mayHoldFilms(Path file) throws IOException {
+            boolean isKind = List.of("svg", "svgz").contains(FilmSource.ending(file))
+                    || format(file).isPresent();
+            return isKind
+                    && !COMPANIONS.contains(String.valueOf(file.getFileName()))
+                    && record.of(file).map(SetRecord.Entry::isFilms).orElse(true)
+                    && !FindingsMap.isOne(file);
+        }
+
+        /** Files that hold one film by what was written down are not opened yet. */
+        private List<FilmSource> sources(Path file) throws IOException {
+            Optional<SetRecord.Entry> entry = record.of(file);
+            Optional<FilmFormat> format = format(file);
+            boolean isOne = format.isEmpty()
+                    || entry.filter(known -> known.what().equals("film")).isPresent();
+            if (isOne) {
+                FilmSource one = new FilmSource(file, format, 0, 1, "", Optional.empty());
+                return List.of(
+                        entry.flatMap(SetRecord.Entry::corner).map(one::at).orElse(one));
+            }
+            List<FilmSheet> sheets = format.get().open(String.valueOf(file.getFileName()), FilmSource.content(file));
+            List<FilmSource> sources = new ArrayList<>();
+            for (int i = 0; i < sheets.size(); i++) {
+                sources.add(new FilmSource(
+                        file, format, i, sheets.size(), sheets.get(i).label(), Optional.empty()));
+            }
+            return sources;
+        }
+
+        private List<FilmSource> candidates(int pull, List<FilmSource> all) throws IOException {
+            String said = job.films().get(inks.get(pull));
+            if (said != null) {
+                return List.of(said(pull, said));
+            }
+            return all.stream()
+                    .filter(source -> naming.isFilmOf(source, pull))
+                    .sorted(Comparator.comparingInt(FilmSource::preference))
                     .toList();
         }
-    }
 
-    /** What to say of SVG files that are no pull's film, but for the overview that comes with films. */
-    static List<String> strays(Path folder, List<Optional<Path>> films) throws IOException {
-        List<Path> known = films.stream().flatMap(Optional::stream).toList();
-        return films(folder).stream()
-                .filter(file -> !known.contains(file) && !name(file).equals("overview.svg"))
-                .map(file -> file
-                        + " is no ink's film and was not read. If it should be, say so under films in the job file.")
-                .toList();
-    }
-
-    private static Path said(Path folder, String named, String jobFile) {
-        Path file = folder.resolve(named);
-        if (!Files.isRegularFile(file)) {
-            throw new CommandFault(
-                    jobFile + ": films names " + named + ", which is not in " + folder + ". Mend the name.");
+        /** As the job names it: {@code plate1.svg}, {@code films.pdf#3}, {@code inks.pdf#rust}. */
+        private FilmSource said(int pull, String named) throws IOException {
+            int hash = named.lastIndexOf('#');
+            boolean isPart = hash > 0 && !Files.isRegularFile(folder.resolve(named));
+            String name = isPart ? named.substring(0, hash) : named;
+            String part = isPart ? named.substring(hash + 1) : "";
+            Path file = folder.resolve(name);
+            if (!Files.isRegularFile(file)) {
+                throw new CommandFault(
+                        job.file() + ": films names " + name + ", which is not in " + folder + ". Mend the name.");
+            }
+            List<FilmSource> sources = sources(file);
+            Optional<FilmSource> found = sources.size() == 1 && part.isEmpty()
+                    ? Optional.of(sources.get(0))
+                    : sources.stream()
+                            .filter(source -> part.isEmpty()
+                                    ? naming.isFilmOf(source, pull)
+                                    : source.label().equals(part)
+                                            || Integer.toString(source.index() + 1)
+                                                    .equals(part))
+                            .findFirst();
+            return found.orElseThrow(() -> new CommandFault(job.file() + ": films names " + named + ", but " + name
+                    + " holds " + sources.size() + " films and none is known by that. Say which: films: {"
+                    + inks.get(pull) + ": \"" + name + "#1\"}."));
         }
-        return file;
-    }
 
-    /** Files numbered as other pulls of an ink of that name are theirs. */
-    private static Optional<Path> byName(List<Path> files, List<String> inks, int pull) {
-        String ink = inks.get(pull);
-        List<String> others = IntStream.range(0, inks.size())
-                .filter(other -> other != pull && plain(inks.get(other)).equals(plain(ink)))
-                .mapToObj(other -> Integer.toString(other + 1))
-                .toList();
-        List<Path> best = files.stream()
-                .filter(file -> plain(words(file)).equals(plain(ink)) && !others.contains(number(file)))
-                .toList();
-        if (best.size() > 1) {
-            throw new CommandFault("several files could be the film of " + ink + ": "
-                    + best.stream().map(FilmFiles::name).collect(Collectors.joining(", "))
-                    + ". Say under films in the job file which one is.");
+        private List<List<Optional<FilmSource>>> sets(List<List<FilmSource>> candidates) throws IOException {
+            for (int pull = 0; pull < inks.size(); pull++) {
+                requireOneOfAKind(inks.get(pull), candidates.get(pull));
+            }
+            List<List<Optional<FilmSource>>> sets = new ArrayList<>();
+            int most = candidates.stream().mapToInt(List::size).max().orElse(0);
+            for (int kind = 0; kind < Math.max(1, most); kind++) {
+                List<Optional<FilmSource>> set = new ArrayList<>();
+                boolean isNews = kind == 0;
+                for (List<FilmSource> of : candidates) {
+                    set.add(of.isEmpty() ? Optional.empty() : Optional.of(of.get(Math.min(kind, of.size() - 1))));
+                    isNews |= kind < of.size() && !isKnownToBeAlike(of.get(0), of.get(kind));
+                }
+                if (isNews) {
+                    sets.add(set);
+                }
+            }
+            return sets;
         }
-        return best.stream().findFirst();
-    }
 
-    private static String words(Path file) {
-        return matched(file).group(2);
-    }
-
-    private static String number(Path file) {
-        return matched(file).group(1).replaceFirst("^0+", "");
-    }
-
-    private static Matcher matched(Path file) {
-        Matcher matcher = NUMBERED.matcher(name(file));
-        if (!matcher.matches()) {
-            throw new IllegalArgumentException(file + " is no film");
+        /** Whether two films were written here together and are as they were. */
+        private boolean isKnownToBeAlike(FilmSource one, FilmSource other) throws IOException {
+            return record.isUnchanged(one.file()) && record.isUnchanged(other.file());
         }
-        return matcher;
-    }
 
-    private static String name(Path file) {
-        return String.valueOf(file.getFileName());
-    }
+        private static void requireOneOfAKind(String ink, List<FilmSource> films) {
+            for (FilmSource film : films) {
+                List<FilmSource> alike = films.stream()
+                        .filter(other -> other.preference() == film.preference() && isAlike(film, other))
+                        .toList();
+                if (alike.size() > 1) {
+                    throw new CommandFault("several files could be the film of " + ink + ": "
+                            + alike.stream().map(FilmSource::nameInFolder).collect(Collectors.joining(", "))
+                            + ". Say under films in the job file which one is.");
+                }
+            }
+        }
 
-    private static String plain(String words) {
-        String letters = Normalizer.normalize(words, Normalizer.Form.NFKD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\d]+", "");
-        return letters.substring(0, Math.min(COMPARED, letters.length()));
+        /** A page of a film and a plate of it are two kinds. */
+        private static boolean isAlike(FilmSource one, FilmSource other) {
+            return one.isOneOfMany() == other.isOneOfMany()
+                    && one.label().isEmpty() == other.label().isEmpty();
+        }
+
+        private List<String> strays(List<FilmSource> all, List<List<FilmSource>> candidates) {
+            Set<FilmSource> known = new HashSet<>();
+            candidates.forEach(known::addAll);
+            return all.stream()
+                    .filter(source -> !known.contains(source))
+                    .map(
+                            source -> source
+                                    + " is no ink's film and was not read. If it should be, say so under films in the job file.")
+                    .toList();
+        }
     }
 }

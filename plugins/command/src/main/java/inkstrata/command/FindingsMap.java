@@ -10,6 +10,11 @@ import inkstrata.planar.Ring;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Separation;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,8 +39,22 @@ record FindingsMap(Separation planned, List<Finding> findings) {
     /** How much of the artwork's colour is left, in per cent. */
     private static final int PALE = 35;
 
+    /** By which a map of ours is known. */
+    private static final String MARK =
+            "<!-- Map of what Inkstrata found when it checked films; it may be replaced. -->";
+
     FindingsMap {
         findings = List.copyOf(findings);
+    }
+
+    /** Whether a file is such a map. */
+    static boolean isOne(Path file) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(MARK.length()), StandardCharsets.UTF_8).equals(MARK);
+        }
     }
 
     String svg() {
@@ -63,7 +82,7 @@ record FindingsMap(Separation planned, List<Finding> findings) {
         double width = left + (3 + LETTER * LINE) * text;
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.2fmm\" height=\"%2$.2fmm\""
+                MARK + "\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.2fmm\" height=\"%2$.2fmm\""
                         + " viewBox=\"0 0 %1$.2f %2$.2f\" font-family=\"sans-serif\" font-size=\"%3$.2f\">\n",
                 width,
                 Math.max(sheet.height(), y),

@@ -5,6 +5,7 @@ import inkstrata.plugin.Option;
 import inkstrata.plugin.Planner;
 import inkstrata.plugin.Plugin;
 import inkstrata.plugin.Shaper;
+import inkstrata.plugin.Writer;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
@@ -81,6 +82,9 @@ final class PluginsVerb implements Callable<Integer> {
         if (plugin instanceof Shaper) {
             return "shaper";
         }
-        return plugin instanceof Inspector ? "inspector" : "writer";
+        if (plugin instanceof Inspector) {
+            return "inspector";
+        }
+        return plugin instanceof Writer ? "writer" : "reader";
     }
 }

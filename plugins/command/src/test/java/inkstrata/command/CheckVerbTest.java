@@ -140,7 +140,7 @@ class CheckVerbTest {
     @Test
     void aFolderWithoutFilmsIsAFault() throws IOException {
         Path empty = Files.createDirectory(folder.resolve("empty"));
-        say("check", boats, empty).failsWith(ExitCode.COMMAND_AT_FAULT, "empty", "no SVG in this folder");
+        say("check", boats, empty).failsWith(ExitCode.COMMAND_AT_FAULT, "empty", "no films in this folder");
         say("check", boats, middle).failsWith(ExitCode.COMMAND_AT_FAULT, "02-red.svg", "this is a file");
     }
 

@@ -278,7 +278,9 @@ class VerbsTest {
                         "sheet-colours",
                         "step-colours",
                         "stranger",
-                        "positive");
+                        "positive",
+                        "pdf-films",
+                        "pixel-films");
         assertThat(list)
                 .contains("stranger (inspector, stranger.jar): looks over your shoulder")
                 .contains("  width: ");
@@ -291,7 +293,7 @@ class VerbsTest {
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
                 .isEqualTo(
-                        "[knockout, underbase, overprint, reduction, trap, choke, check, ink-height, sheet-colours, step-colours, positive]");
+                        "[knockout, underbase, overprint, reduction, trap, choke, check, ink-height, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
     }
 
     @Test

@@ -140,6 +140,8 @@ record FilmFiles(FilmSet set, FilmSettings settings, FilmFormats formats, Ledger
         facts.put("pull", pull + 1);
         facts.put("ink", film.ink().name());
         facts.put("side", film.side().mirrored() ? "back" : "front");
+        facts.put("xMm", new BigDecimal(MmText.of(frame.x())));
+        facts.put("yMm", new BigDecimal(MmText.of(frame.y())));
         facts.put("widthMm", new BigDecimal(MmText.of(frame.width())));
         facts.put("heightMm", new BigDecimal(MmText.of(frame.height())));
         return facts;
