@@ -52,7 +52,11 @@ public final class Check implements Inspector {
     static LimitFindings limit(Separation planned, List<Region> films, double registerMm) {
         Counted counted = Counted.of(planned);
         RegisterLimit limit = RegisterLimit.of(
-                counted.of(films), counted.picture(), planned.artwork().frame(), registerMm);
-        return new LimitFindings(limit, counted);
+                counted.of(films),
+                counted.of(planned.printed()),
+                counted.picture(),
+                planned.artwork().frame(),
+                registerMm);
+        return new LimitFindings(limit, counted, LostRegister.among(limit.openings(), films, counted, registerMm));
     }
 }

@@ -14,19 +14,33 @@ final class FilmMap {
 
     private final CoverMap map;
     private final int picture;
+    private final int filmCount;
     private final boolean[] isInPicture;
     private final List<BitSet> films;
+    private final boolean[] isLost;
     private final List<Edge> edges;
 
-    private FilmMap(CoverMap map, int picture) {
+    /**
+     * One of a map of films, what was planned for each if that is known, and the picture.
+     *
+     * @param count of films
+     * @param picture its number in the map
+     */
+    private FilmMap(CoverMap map, int count, int picture) {
         this.map = map;
         this.picture = picture;
+        this.filmCount = count;
         this.isInPicture = new boolean[map.count()];
         this.films = new ArrayList<>();
+        this.isLost = new boolean[map.count()];
         for (int number = 0; number < map.count(); number++) {
             BitSet cover = map.cover(number);
             isInPicture[number] = cover.get(picture);
             cover.clear(picture);
+            BitSet lacking = cover.get(count, picture);
+            cover.clear(count, picture);
+            lacking.andNot(cover);
+            isLost[number] = !lacking.isEmpty();
             films.add(cover);
         }
         this.edges = collected();
@@ -42,7 +56,34 @@ final class FilmMap {
     static FilmMap of(List<Region> films, Region picture, Frame frame) {
         List<Region> all = new ArrayList<>(films);
         all.add(picture);
-        return new FilmMap(CoverMap.of(frame, all), films.size());
+        return new FilmMap(CoverMap.of(frame, all), films.size(), films.size());
+    }
+
+    /**
+     * Likewise, with what was planned: so it is known where a film lacks some of it.
+     *
+     * @param planned for each film what it was to print
+     */
+    static FilmMap of(List<Region> films, List<Region> planned, Region picture, Frame frame) {
+        List<Region> all = new ArrayList<>(films);
+        all.addAll(planned);
+        all.add(picture);
+        return new FilmMap(CoverMap.of(frame, all), films.size(), all.size() - 1);
+    }
+
+    /** Whether there is any place where a film was to print, and does not, though others do. */
+    boolean hasLost() {
+        for (boolean lost : isLost) {
+            if (lost) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether some film was to print where the films of a set are, and does not. */
+    boolean isLost(int number) {
+        return isLost[number];
     }
 
     /** How many sets of films there are; they are numbered from 0. */
@@ -55,9 +96,13 @@ final class FilmMap {
         return films.get(number);
     }
 
+    private BitSet films(BitSet cover) {
+        return cover.get(0, filmCount);
+    }
+
     /** All places of the picture without any film. */
     Region gaps() {
-        return map.where(cover -> cover.get(picture) && cover.cardinality() == 1);
+        return map.where(cover -> cover.get(picture) && films(cover).isEmpty());
     }
 
     /**

@@ -7,6 +7,7 @@ import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Quantity;
 import inkstrata.separation.Quantity.Unit;
+import inkstrata.separation.Subject;
 import inkstrata.separation.Verdict;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -22,8 +23,9 @@ import java.util.stream.Collectors;
  * A limit in words.
  *
  * @param counted which films it is a limit of
+ * @param lost where films hold less than was planned
  */
-record LimitFindings(RegisterLimit limit, Counted counted) {
+record LimitFindings(RegisterLimit limit, Counted counted, LostRegister lost) {
     /** The rule by which films hold less than was planned. */
     static final String LOST = "register lost";
 
@@ -33,15 +35,17 @@ record LimitFindings(RegisterLimit limit, Counted counted) {
     /** Of places nearer to each other than this, in millimetres, the worst is named. */
     private static final double ONE_PLACE_MM = 10;
 
-    /** Gaps; then openings, by inks and then the smallest first. */
+    /** Gaps; what was lost; then openings that the plan has as well, by inks and then the smallest first. */
     List<Finding> findings() {
         Map<String, List<Opening>> byInks = new TreeMap<>();
         limit.openings().stream()
+                .filter(opening -> !lost.openings().contains(opening))
                 .sorted(Comparator.comparingDouble(Opening::size))
                 .forEach(opening ->
                         addIfApart(opening, byInks.computeIfAbsent(between(opening), between -> new ArrayList<>())));
         List<Finding> findings = new ArrayList<>();
         limit.gaps().forEach(gap -> findings.add(finding(gap)));
+        lost.pieces().forEach(piece -> findings.add(finding(piece)));
         byInks.values().forEach(openings -> openings.forEach(opening -> findings.add(finding(opening))));
         return findings;
     }
@@ -52,7 +56,7 @@ record LimitFindings(RegisterLimit limit, Counted counted) {
         return new Verdict(
                 limit.asked(),
                 canPart ? OptionalDouble.of(limit.heldMm()) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                lost.plannedMm(),
                 limit.smallest().map(opening -> new Verdict.Parting(place(opening), betweenEach(opening))),
                 obstacles,
                 counted.inks(),
@@ -85,17 +89,38 @@ record LimitFindings(RegisterLimit limit, Counted counted) {
                 .withArea(gap);
     }
 
+    private Finding finding(LostRegister.Piece piece) {
+        double held = RegisterLimit.heldMm(piece.worst());
+        String ink = counted.inks().get(piece.film());
+        String more = piece.more() == 0 ? "" : ", and likewise in " + piece.more() + " smaller places";
+        return new Finding(
+                        Severity.ERROR,
+                        LOST,
+                        place(piece.worst()),
+                        "paper shows between " + between(piece.worst()) + " " + onceOff(held) + ", because " + ink
+                                + " is cut back here" + more,
+                        LengthText.down(piece.plannedMm()) + " mm, as planned",
+                        "Let " + ink + " reach as far as it was planned to.")
+                .about(Subject.ink(ink).withPull(counted.pulls().get(piece.film())))
+                .withQuantity(Quantity.of(held, piece.plannedMm(), Unit.MILLIMETRES))
+                .withArea(piece.lacking());
+    }
+
     private Finding finding(Opening opening) {
         double held = RegisterLimit.heldMm(opening);
         return new Finding(
                         Severity.WARNING,
                         "register",
                         place(opening),
-                        "paper shows between " + between(opening) + " once pulls are off by " + LengthText.down(held)
-                                + " mm",
+                        "paper shows between " + between(opening) + " " + onceOff(held),
                         "register " + LengthText.asked(limit.asked()) + " mm",
                         remedy(opening))
                 .withQuantity(Quantity.of(held, limit.asked(), Unit.MILLIMETRES));
+    }
+
+    private static String onceOff(double held) {
+        String down = LengthText.down(held);
+        return down.equals("0.00") ? "as soon as pulls are off" : "once pulls are off by " + down + " mm";
     }
 
     private static String remedy(Opening opening) {

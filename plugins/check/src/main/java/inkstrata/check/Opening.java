@@ -11,8 +11,9 @@ import java.util.List;
  * @param size the most two of the places are apart, in grid steps
  * @param spots the places
  * @param films for each place the films that cover it, by position; not to be changed
+ * @param isLost whether at one of the places a film does not print what it was to print
  */
-record Opening(double size, List<Spot> spots, List<BitSet> films) {
+record Opening(double size, List<Spot> spots, List<BitSet> films, boolean isLost) {
     Opening {
         spots = List.copyOf(spots);
         films = List.copyOf(films);

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How far pulls may be off from each other before sheet shows between inks.
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param reach up to this size, in millimetres, openings were looked for, and so near to {@link Crossings} none count
  * @param gaps places that are to be inked and that no film covers, wider than {@link #SEEN_MM}; elsewhere they count for nothing
  * @param openings in which paper shows before pulls are off by what is asked: of each small part of the sheet the smallest; in the
- *     order of rows
+ *     order of rows. Also the smallest that has a place where a film does not print what it was to print
  * @param smallest the smallest of all, which may be larger than asked; none up to {@code reach}
  */
 record RegisterLimit(
@@ -67,20 +68,48 @@ record RegisterLimit(
      */
     static RegisterLimit of(List<Region> films, Region picture, Frame frame, double askedMm) {
         FilmMap map = FilmMap.of(films, picture, frame);
-        Region gaps = map.gaps().shrunk(SEEN_MM / 2);
-        if (!gaps.isEmpty()) {
-            map = FilmMap.of(films, picture.minus(map.gaps()), frame);
+        Region bare = map.gaps();
+        Region gaps = bare.shrunk(SEEN_MM / 2);
+        return of(gaps.isEmpty() ? map : FilmMap.of(films, picture.minus(bare), frame), gaps, askedMm);
+    }
+
+    /**
+     * Finds it for films of which it is known what they were to print: of small parts of the sheet also the smallest opening that has a
+     * place where a film lacks some of that.
+     *
+     * @param planned for each film what it was to print
+     */
+    static RegisterLimit of(List<Region> films, List<Region> planned, Region picture, Frame frame, double askedMm) {
+        if (films.equals(planned)) {
+            return of(films, picture, frame, askedMm);
         }
+        FilmMap map = FilmMap.of(films, planned, picture, frame);
+        Region bare = map.gaps();
+        Region gaps = bare.shrunk(SEEN_MM / 2);
+        return of(gaps.isEmpty() ? map : FilmMap.of(films, planned, picture.minus(bare), frame), gaps, askedMm);
+    }
+
+    private static RegisterLimit of(FilmMap map, Region gaps, double askedMm) {
         double asked = askedMm * Grid.STEPS_PER_MM;
-        double reach = Math.max(asked + A_LITTLE, LEAST_REACH);
-        List<Opening> found = inEachCell(map, reach, asked);
-        List<Opening> openings =
-                found.stream().filter(opening -> heldMm(opening) < askedMm).toList();
+        double reach = reach(askedMm);
+        Outlines outlines = Outlines.of(map, reach);
+        List<Opening> found =
+                inEachCell(outlines, reach, asked, (cell, bound) -> SmallestOpening.of(map, outlines, cell, bound));
+        List<Opening> lost = !map.hasLost()
+                ? List.of()
+                : inEachCell(
+                        outlines, reach, asked, (cell, bound) -> SmallestOpening.ofLost(map, outlines, cell, bound));
+        List<Opening> openings = Stream.concat(found.stream().filter(opening -> !opening.isLost()), lost.stream())
+                .filter(opening -> heldMm(opening) < askedMm)
+                .toList();
         Optional<Opening> smallest = found.stream().reduce(RegisterLimit::smaller);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
         while (smallest.isEmpty() && reach < farthest) {
             reach = Math.min(farthest, reach * WIDER);
-            smallest = inEachCell(map, reach, 0).stream().reduce(RegisterLimit::smaller);
+            Outlines wider = Outlines.of(map, reach);
+            smallest =
+                    inEachCell(wider, reach, 0, (cell, bound) -> SmallestOpening.of(map, wider, cell, bound)).stream()
+                            .reduce(RegisterLimit::smaller);
         }
         return new RegisterLimit(
                 askedMm,
@@ -88,6 +117,11 @@ record RegisterLimit(
                 gaps.polygons().stream().map(Region::of).toList(),
                 openings,
                 smallest);
+    }
+
+    /** So far openings are looked for at first, in grid steps. */
+    static double reach(double askedMm) {
+        return Math.max(askedMm * Grid.STEPS_PER_MM + A_LITTLE, LEAST_REACH);
     }
 
     /** Size of the smallest opening, in millimetres; up to where openings were looked for if there is none. */
@@ -105,9 +139,13 @@ record RegisterLimit(
         return opening.sizeMm() + FORGIVEN_MM;
     }
 
+    /** Looks for the smallest opening of one cell that is smaller than a bound. */
+    private interface Search {
+        Optional<Opening> in(long cell, double bound);
+    }
+
     /** The smallest of each cell that is smaller than what is asked, or than all before; cells come in lots, so that it is always the same. */
-    private static List<Opening> inEachCell(FilmMap map, double reach, double asked) {
-        Outlines outlines = Outlines.of(map, reach);
+    private static List<Opening> inEachCell(Outlines outlines, double reach, double asked, Search search) {
         long[] cells = outlines.exits().cells();
         List<Opening> found = new ArrayList<>();
         double bound = reach;
@@ -118,7 +156,7 @@ record RegisterLimit(
             List<Opening> more = Arrays.stream(cells, first, end)
                     .parallel()
                     .boxed()
-                    .flatMap(cell -> SmallestOpening.of(map, outlines, cell, least).stream())
+                    .flatMap(cell -> search.in(cell, least).stream())
                     .toList();
             for (Opening opening : more) {
                 bound = Math.max(asked, Math.min(bound, opening.size()));

@@ -26,15 +26,17 @@ final class SmallestOpening {
     /** What lies in the cell and around it, by rising number of the set of films. */
     private final List<Bunch> around = new ArrayList<>();
 
+    private final boolean isOnlyLost;
     private double bound;
     private Optional<Opening> best = Optional.empty();
 
-    private SmallestOpening(FilmMap map, Outlines outlines, long cell, double bound) {
+    private SmallestOpening(FilmMap map, Outlines outlines, List<Bunch> around, double bound, boolean isOnlyLost) {
+        this.isOnlyLost = isOnlyLost;
         this.map = map;
         this.shore = outlines.shore();
         this.bound = bound;
-        outlines.exits().around(cell, around::add);
-        around.sort(Comparator.comparingInt(Bunch::cover));
+        this.around.addAll(around);
+        this.around.sort(Comparator.comparingInt(Bunch::cover));
     }
 
     /**
@@ -43,11 +45,57 @@ final class SmallestOpening {
      * @param bound larger ones, or those hardly smaller, don't count; in grid steps
      */
     static Optional<Opening> of(FilmMap map, Outlines outlines, long cell, double bound) {
-        SmallestOpening search = new SmallestOpening(map, outlines, cell, bound);
-        for (Bunch one : outlines.exits().in(cell)) {
-            search.extend(List.of(one), map.films(one.cover()), search.above(one));
+        return new SmallestOpening(map, outlines, around(cell, outlines), bound, false)
+                .found(outlines.exits().in(cell));
+    }
+
+    /** Likewise, but only of those that have a place where a film does not print what it was to print. */
+    static Optional<Opening> ofLost(FilmMap map, Outlines outlines, long cell, double bound) {
+        SmallestOpening search = new SmallestOpening(map, outlines, around(cell, outlines), bound, true);
+        return search.isLost(search.around) ? search.found(outlines.exits().in(cell)) : Optional.empty();
+    }
+
+    /**
+     * The smallest whose places all lie near one.
+     *
+     * @param radius how near, in grid steps
+     */
+    static Optional<Opening> near(FilmMap map, Outlines outlines, Spot middle, double radius, double bound) {
+        List<Bunch> near = new ArrayList<>();
+        outlines.exits().near(Box.around(middle).wider(radius + outlines.exits().size()), bunch -> {
+            Bunch there = new Bunch(bunch.cover(), List.of(Stretch.between(middle, middle)));
+            addNear(bunch, there, radius, near);
+        });
+        return new SmallestOpening(map, outlines, near, bound, false).found(near);
+    }
+
+    private static void addNear(Bunch bunch, Bunch there, double radius, List<Bunch> near) {
+        if (bunch.distanceTo(there, radius) >= radius) {
+            return;
         }
-        return search.best;
+        if (bunch.isSingle() || bunch.extent() < radius / 2) {
+            near.add(bunch);
+        } else {
+            addNear(bunch.firstHalf(), there, radius, near);
+            addNear(bunch.secondHalf(), there, radius, near);
+        }
+    }
+
+    private static List<Bunch> around(long cell, Outlines outlines) {
+        List<Bunch> around = new ArrayList<>();
+        outlines.exits().around(cell, around::add);
+        return around;
+    }
+
+    private Optional<Opening> found(List<Bunch> first) {
+        for (Bunch one : first) {
+            extend(List.of(one), map.films(one.cover()), above(one));
+        }
+        return best;
+    }
+
+    private boolean isLost(List<Bunch> bunches) {
+        return bunches.stream().anyMatch(bunch -> map.isLost(bunch.cover()));
     }
 
     /** Sets of films with higher numbers, so that nothing is found twice. */
@@ -89,7 +137,9 @@ final class SmallestOpening {
             BitSet left = (BitSet) common.clone();
             left.and(films);
             if (left.isEmpty()) {
-                narrow(more.toArray(Bunch[]::new));
+                if (!isOnlyLost || isLost(more)) {
+                    narrow(more.toArray(Bunch[]::new));
+                }
             } else {
                 extend(more, left, near);
             }
@@ -201,7 +251,7 @@ final class SmallestOpening {
         double size = Opening.size(spots);
         if (size < bound && shore.isClear(spots)) {
             bound = size;
-            best = Optional.of(new Opening(size, spots, films(bunches)));
+            best = Optional.of(new Opening(size, spots, films(bunches), isLost(List.of(bunches))));
         }
         return isTooFar(least) || longest <= FINEST || isParted(stretches);
     }

@@ -262,7 +262,7 @@ enum Spoiling {
                             in(piece(rim, place))));
         }
     },
-    TRAP_LOST("register") {
+    TRAP_LOST("register lost") {
         @Override
         Optional<Spoilt> spoil(Case drawn) {
             for (int pull = 0; pull < drawn.films.size(); pull++) {
