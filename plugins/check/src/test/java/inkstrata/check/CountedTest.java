@@ -30,9 +30,9 @@ class CountedTest {
     @Test
     void aClearCoatOverEverythingHidesNothing() {
         for (BiPredicate<Ink, Row> coated : List.<BiPredicate<Ink, Row>>of(
-                (ink, row) -> ink == COAT || shows(ink, row),
-                (ink, row) -> ink == COAT ? !row.top().isEmpty() : shows(ink, row),
-                (ink, row) -> ink == COAT ? shows(SAND, row) : shows(ink, row))) {
+                (ink, row) -> ink.equals(COAT) || shows(ink, row),
+                (ink, row) -> ink.equals(COAT) ? !row.top().isEmpty() : shows(ink, row),
+                (ink, row) -> ink.equals(COAT) ? shows(SAND, row) : shows(ink, row))) {
             Verdict verdict = verdict(DRAWING.separated(coated, SAND, RUST, COAT));
             assertThat(verdict.line())
                     .startsWith(
@@ -43,7 +43,7 @@ class CountedTest {
 
     @Test
     void whatLiesBeneathEverythingHidesNothing() {
-        Separation based = DRAWING.separated((ink, row) -> ink == BASE || shows(ink, row), BASE, SAND, RUST);
+        Separation based = DRAWING.separated((ink, row) -> ink.equals(BASE) || shows(ink, row), BASE, SAND, RUST);
         assertThat(verdict(based).line()).contains("(asked: 0.40; base not counted), first between rust and sand");
         assertThat(verdict(based).heldMm().orElseThrow()).isEqualTo(0, within(0.003));
     }
@@ -55,7 +55,7 @@ class CountedTest {
         assertThat(verdict(alone).line()).isEqualTo("Nothing to register: only sand prints.");
         Separation coated = new FlatDrawing(20, 20)
                 .fill(SAND, rectangle(2, 2, 8, 16))
-                .separated((ink, row) -> ink == COAT || shows(ink, row), SAND, COAT);
+                .separated((ink, row) -> ink.equals(COAT) || shows(ink, row), SAND, COAT);
         assertThat(verdict(coated).line())
                 .isEqualTo("Nothing to register: no two inks have to fit each other (coat not counted).");
     }
