@@ -91,7 +91,7 @@ final class CheckVerb implements Callable<Integer> {
             }
             if (map != null) {
                 requireUnread(files);
-                Files.writeString(map, new FindingsMap(planned, inspection.findings()).svg(), StandardCharsets.UTF_8);
+                Files.writeString(map, new FindingsMap(planned, inspection).svg(), StandardCharsets.UTF_8);
             }
             if (inkstrata.json()) {
                 out.println(Json.of(json(planned, files.sets().get(0), inspection.findings())));

@@ -145,15 +145,20 @@ record FilmFiles(List<List<Optional<FilmSource>>> sets, List<String> strays) {
             boolean isOne = format.isEmpty()
                     || entry.filter(known -> known.what().equals("film")).isPresent();
             if (isOne) {
-                FilmSource one = new FilmSource(file, format, 0, 1, "", Optional.empty());
-                return List.of(
-                        entry.flatMap(SetRecord.Entry::corner).map(one::at).orElse(one));
+                return List.of(new FilmSource(file, format, 0, 1, "", entry.flatMap(SetRecord.Entry::corner)));
             }
+            // Images do not say where on the sheet they lie, and all films of a set lie alike.
+            boolean isImage = List.of("tif", "tiff", "png").contains(FilmSource.ending(file));
             List<FilmSheet> sheets = format.get().open(String.valueOf(file.getFileName()), FilmSource.content(file));
             List<FilmSource> sources = new ArrayList<>();
             for (int i = 0; i < sheets.size(); i++) {
                 sources.add(new FilmSource(
-                        file, format, i, sheets.size(), sheets.get(i).label(), Optional.empty()));
+                        file,
+                        format,
+                        i,
+                        sheets.size(),
+                        sheets.get(i).label(),
+                        isImage ? record.filmCorner() : Optional.empty()));
             }
             return sources;
         }

@@ -32,10 +32,6 @@ record FilmSource(Path file, Optional<FilmFormat> format, int index, int count, 
     /** Kinds of files, the one that is read first: outlines before pixels. */
     private static final List<String> PREFERENCE = List.of("svg", "svgz", "pdf", "tif", "tiff", "png");
 
-    FilmSource at(Place newOrigin) {
-        return new FilmSource(file, format, index, count, label, Optional.of(newOrigin));
-    }
-
     /** The kind of its file: the earlier, the rather it is read. Files of formats from elsewhere come last. */
     int preference() {
         int at = PREFERENCE.indexOf(ending(file).replace("svgz", "svg").replace("tiff", "tif"));

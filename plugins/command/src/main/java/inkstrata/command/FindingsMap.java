@@ -1,14 +1,15 @@
 package inkstrata.command;
 
 import inkstrata.colour.Rgb;
-import inkstrata.measure.Grid;
+import inkstrata.command.MapSpots.Spot;
+import inkstrata.measure.Frame;
 import inkstrata.measure.Place;
 import inkstrata.measure.Size;
 import inkstrata.plan.Pull;
 import inkstrata.planar.Region;
-import inkstrata.planar.Ring;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,36 +17,36 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Findings drawn onto the sheet, at its true size: what is to be printed, pale, a numbered ring at each place, and beside the sheet what was found
- * there and what to do.
+ * What was found, drawn onto the sheet at its true size: what is to be printed, pale; over it all that is wrong, and a number at each place;
+ * beside it, by number, what was found there, on which film, and what to do.
+ *
+ * <p>The worst comes first. Of more places than can be read, the rest is drawn and counted.
  */
-record FindingsMap(Separation planned, List<Finding> findings) {
-    /** Of the sheet's longer side. */
-    private static final double RING = 1.0 / 70;
-
+record FindingsMap(Separation planned, Inspection inspection) {
+    /** Letters' size, of the sheet's longer side. */
     private static final double TEXT = 1.0 / 85;
 
     /** Letters of a line of the list. */
-    private static final int LINE = 62;
+    private static final int LINE = 58;
 
-    /** Width of a letter, of the text's size. */
-    private static final double LETTER = 0.56;
+    private static final double LEADING = 1.32;
 
     /** How much of the artwork's colour is left, in per cent. */
-    private static final int PALE = 35;
+    private static final int PALE = 30;
+
+    /** Lengths that a scale may have, in millimetres. */
+    private static final int[] SCALES = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000};
 
     /** By which a map of ours is known. */
     private static final String MARK =
             "<!-- Map of what Inkstrata found when it checked films; it may be replaced. -->";
-
-    FindingsMap {
-        findings = List.copyOf(findings);
-    }
 
     /** Whether a file is such a map. */
     static boolean isOne(Path file) throws IOException {
@@ -59,166 +60,245 @@ record FindingsMap(Separation planned, List<Finding> findings) {
 
     String svg() {
         Size sheet = planned.table().sheet().size();
-        double side = Math.max(sheet.width(), sheet.height());
-        double text = side * TEXT;
-        double left = sheet.width() + 2 * text;
-        StringBuilder rings = new StringBuilder();
-        StringBuilder list = new StringBuilder();
-        double y = 2 * text;
-        List<Spot> spots = spots(2 * side * RING);
-        for (int number = 1; number <= spots.size(); number++) {
-            Spot spot = spots.get(number - 1);
-            ring(number, spot, side * RING, text, rings);
-            text(left + 2 * text, y, true, colour(spot.worst()), String.valueOf(number), list);
-            for (Finding finding : spot.findings()) {
-                for (String line : wrapped(finding)) {
-                    text(left + 2.6 * text, y, false, "#000000", line, list);
-                    y += 1.3 * text;
-                }
-                y += 0.4 * text;
+        double text = Math.max(sheet.width(), sheet.height()) * TEXT;
+        MapSpots spots = MapSpots.of(inspection.findings(), 1.5 * text);
+        MapPen title = new MapPen(text);
+        double above = title(title, text);
+        MapPen drawn = new MapPen(text);
+        sheet(drawn, text);
+        places(drawn, spots, text);
+        legend(drawn, sheet, text);
+        MapPen list = new MapPen(text);
+        double below = sheet.height() + 6 * text;
+        double right = list(list, spots, sheet.width() + 3 * text, below, text);
+        double margin = 2 * text;
+        double width = right + 2 * margin;
+        double height = above + below + 2 * margin;
+        return MARK
+                + "\n"
+                + String.format(
+                        Locale.ROOT,
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.2fmm\" height=\"%2$.2fmm\""
+                                + " viewBox=\"0 0 %1$.2f %2$.2f\" font-family=\"sans-serif\" fill=\"#1d1d1f\">\n",
+                        width,
+                        height)
+                + "<title>" + MapPen.escaped(heading()) + "</title>\n"
+                + "<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n"
+                + String.format(Locale.ROOT, "<g transform=\"translate(%.2f %.2f)\">\n", margin, margin)
+                + title
+                + String.format(Locale.ROOT, "<g transform=\"translate(0 %.2f)\">\n", above)
+                + drawn
+                + list
+                + "</g>\n</g>\n</svg>\n";
+    }
+
+    private String heading() {
+        return "What was found on the films of " + planned.artwork().name();
+    }
+
+    /** Heading, verdict and numbers; gives the height it takes. */
+    private double title(MapPen pen, double text) {
+        double y = 1.9 * text;
+        pen.words(0, y, 1.9 * text, "font-weight=\"bold\"", heading());
+        y += 2 * text;
+        List<String> counts = new ArrayList<>();
+        for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
+            long count = inspection.findings().stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .count();
+            if (count > 0) {
+                counts.add(count + " " + MapPen.word(severity) + (count == 1 ? "" : "s"));
             }
-            y += 0.5 * text;
         }
-        double width = left + (3 + LETTER * LINE) * text;
-        StringBuilder svg = new StringBuilder(String.format(
-                Locale.ROOT,
-                MARK + "\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.2fmm\" height=\"%2$.2fmm\""
-                        + " viewBox=\"0 0 %1$.2f %2$.2f\" font-family=\"sans-serif\" font-size=\"%3$.2f\">\n",
-                width,
-                Math.max(sheet.height(), y),
-                text));
-        svg.append("<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n");
-        svg.append(String.format(
-                Locale.ROOT,
-                "<rect width=\"%.2f\" height=\"%.2f\" fill=\"%s\" stroke=\"#888888\" stroke-width=\"%.2f\"/>\n",
+        pen.words(0, y, 1.15 * text, "", counts.isEmpty() ? "Nothing is wrong." : String.join(", ", counts) + ".");
+        double wide = planned.table().sheet().size().width() + 3 * text + LINE * MapPen.LETTER * text;
+        for (String line : inspection
+                .verdict()
+                .map(verdict -> MapPen.lines(verdict.line(), (int) (wide / (1.15 * MapPen.LETTER * text))))
+                .orElse(List.of())) {
+            y += LEADING * 1.15 * text;
+            pen.words(0, y, 1.15 * text, "", line);
+        }
+        return y + 2 * text;
+    }
+
+    private void sheet(MapPen pen, double text) {
+        Size sheet = planned.table().sheet().size();
+        pen.add(
+                "<rect width=\"%.2f\" height=\"%.2f\" fill=\"%s\" stroke=\"#77777c\" stroke-width=\"%.2f\"/>",
                 sheet.width(),
                 sheet.height(),
                 pale(planned.table().sheet().colour()).hex(),
-                text / 12));
-        artwork(svg);
-        return svg.append(rings).append(list).append("</svg>\n").toString();
-    }
-
-    /**
-     * Findings that lie close together, the worst first.
-     *
-     * @param place of the worst of them
-     */
-    private record Spot(Place place, List<Finding> findings) {
-        Severity worst() {
-            return findings.get(0).severity();
-        }
-    }
-
-    /** The worst first. */
-    private List<Spot> spots(double near) {
-        List<Spot> spots = new ArrayList<>();
-        List<Finding> worstFirst = findings.stream()
-                .sorted(Comparator.comparing(Finding::severity).reversed())
-                .toList();
-        for (Finding finding : worstFirst) {
-            int at = 0;
-            while (at < spots.size() && apart(spots.get(at).place(), finding.place()) > near) {
-                at++;
-            }
-            if (at == spots.size()) {
-                spots.add(new Spot(finding.place(), List.of(finding)));
-            } else {
-                List<Finding> here = new ArrayList<>(spots.get(at).findings());
-                here.add(finding);
-                spots.set(at, new Spot(spots.get(at).place(), List.copyOf(here)));
-            }
-        }
-        return spots;
-    }
-
-    private static void ring(int number, Spot spot, double radius, double text, StringBuilder svg) {
-        for (String stroke : new String[] {"#ffffff", colour(spot.worst())}) {
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "<circle cx=\"%.3f\" cy=\"%.3f\" r=\"%.3f\" fill=\"none\" stroke=\"%s\" stroke-width=\"%.2f\"/>\n",
-                    spot.place().x(),
-                    spot.place().y(),
-                    radius,
-                    stroke,
-                    stroke.equals("#ffffff") ? text / 2.5 : text / 5));
-        }
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.3f\" y=\"%.3f\" font-weight=\"bold\" font-size=\"%.2f\" fill=\"%s\""
-                        + " stroke=\"#ffffff\" stroke-width=\"%.2f\" paint-order=\"stroke\">%d</text>\n",
-                spot.place().x() + 1.2 * radius,
-                spot.place().y() - 0.6 * radius,
-                1.3 * text,
-                colour(spot.worst()),
-                text / 3,
-                number));
-    }
-
-    private static void text(double x, double y, boolean isNumber, String colour, String words, StringBuilder svg) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.2f\" y=\"%.2f\" fill=\"%s\"%s>%s</text>\n",
-                x,
-                y,
-                colour,
-                isNumber ? " font-weight=\"bold\" text-anchor=\"end\"" : "",
-                escaped(words)));
-    }
-
-    private void artwork(StringBuilder svg) {
+                text / 14);
         List<Pull> pulls = planned.plan().pulls();
         for (int pull : planned.table().sheet().farthestFirst(pulls)) {
-            svg.append("<path fill-rule=\"evenodd\" fill=\"")
-                    .append(pale(pulls.get(pull).ink().swatch()).hex())
-                    .append("\" d=\"");
-            for (Region.Polygon polygon : planned.printed().get(pull).polygons()) {
-                ring(polygon.shell(), svg);
-                polygon.holes().forEach(hole -> ring(hole, svg));
+            Region printed = planned.printed().get(pull);
+            if (!printed.isEmpty()) {
+                pen.filled(printed, pale(pulls.get(pull).ink().swatch()).hex());
             }
-            svg.append("\"/>\n");
         }
     }
 
-    private static void ring(Ring ring, StringBuilder svg) {
-        for (int i = 0; i < ring.size(); i++) {
-            svg.append(String.format(
-                    Locale.ROOT,
-                    "%s%.2f %.2f",
-                    i == 0 ? "M" : "L",
-                    Grid.millimetres(ring.x(i)),
-                    Grid.millimetres(ring.y(i))));
+    /** Areas first, the mildest lowest; then rings and dots; then numbers with lines to their places. */
+    private void places(MapPen pen, MapSpots spots, double text) {
+        for (Severity severity : Severity.values()) {
+            inspection.findings().stream()
+                    .filter(finding -> finding.severity() == severity)
+                    .forEach(finding ->
+                            finding.area().filter(area -> !area.isEmpty()).ifPresent(area -> pen.area(area, severity)));
         }
-        svg.append('Z');
+        for (Finding finding : spots.rest()) {
+            pen.add(
+                    "<circle cx=\"%.3f\" cy=\"%.3f\" r=\"%.3f\" fill=\"%s\" stroke=\"#ffffff\" stroke-width=\"%.3f\"/>",
+                    finding.place().x(), finding.place().y(), text / 4, MapPen.colour(finding.severity()), text / 16);
+        }
+        List<Spot> placed = spots.numbered().stream()
+                .filter(spot -> spot.place().isPresent())
+                .toList();
+        List<Place> asked =
+                placed.stream().flatMap(spot -> spot.place().stream()).toList();
+        Size sheet = planned.table().sheet().size();
+        double side = 1.7 * text;
+        List<Place> badges = new MapBadges(new Frame(0, 0, sheet.width(), sheet.height()), side).places(asked);
+        for (int i = 0; i < placed.size(); i++) {
+            ring(pen, placed.get(i).worst(), asked.get(i), badges.get(i), text);
+        }
+        for (int i = 0; i < placed.size(); i++) {
+            pen.badge(
+                    badges.get(i).x(),
+                    badges.get(i).y(),
+                    side,
+                    placed.get(i).worst(),
+                    1 + spots.numbered().indexOf(placed.get(i)));
+        }
     }
 
-    private static List<String> wrapped(Finding finding) {
-        String words = String.format(
-                Locale.ROOT,
-                "%s: %s. Limit: %s. %s",
-                finding.rule(),
-                finding.measured(),
-                finding.limit(),
-                finding.remedy());
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : words.split(" ", -1)) {
-            if (line.length() + word.length() > LINE && line.length() > 0) {
-                lines.add(line.toString());
-                line.setLength(0);
+    private static void ring(MapPen pen, Severity severity, Place place, Place badge, double text) {
+        double radius = 0.75 * text;
+        double away = Math.hypot(badge.x() - place.x(), badge.y() - place.y());
+        if (away > radius) {
+            double x = place.x() + (badge.x() - place.x()) * radius / away;
+            double y = place.y() + (badge.y() - place.y()) * radius / away;
+            for (String stroke : new String[] {"#ffffff", MapPen.colour(severity)}) {
+                pen.add(
+                        "<path d=\"M%.3f %.3fL%.3f %.3f\" stroke=\"%s\" stroke-width=\"%.3f\"/>",
+                        x, y, badge.x(), badge.y(), stroke, text / (stroke.equals("#ffffff") ? 4 : 9));
             }
-            line.append(line.length() > 0 ? " " : "").append(word);
         }
-        lines.add(line.toString());
+        pen.add(
+                "<circle cx=\"%.3f\" cy=\"%.3f\" r=\"%.3f\" fill=\"none\" stroke=\"#ffffff\" stroke-width=\"%.3f\"/>",
+                place.x(), place.y(), radius, text / 2.6);
+        pen.add(
+                "<circle cx=\"%.3f\" cy=\"%.3f\" r=\"%.3f\" fill=\"none\" %s/>",
+                place.x(), place.y(), radius, pen.line(severity, text / 6));
+    }
+
+    /** Beneath the sheet: a scale, and what shapes stand for. */
+    private static void legend(MapPen pen, Size sheet, double text) {
+        int length = SCALES[0];
+        for (int scale : SCALES) {
+            length = scale <= sheet.width() / 3 ? scale : length;
+        }
+        double y = sheet.height() + 1.6 * text;
+        pen.add(
+                "<path d=\"M0 %1$.3fv%2$.3fM0 %3$.3fh%4$dM%4$d %1$.3fv%2$.3f\" fill=\"none\" stroke=\"#1d1d1f\" stroke-width=\"%5$.3f\"/>",
+                y - 0.5 * text, text, y, length, text / 10);
+        pen.words(length + 0.8 * text, y + 0.35 * text, text, "", length + " mm");
+        double x = 0;
+        y += 2.6 * text;
+        for (Severity severity : List.of(Severity.ERROR, Severity.WARNING, Severity.NOTE)) {
+            pen.badge(x + 0.7 * text, y - 0.35 * text, 1.2 * text, severity, 0);
+            pen.words(x + 2 * text, y, text, "", MapPen.word(severity));
+            x += (3.4 + MapPen.LETTER * MapPen.word(severity).length()) * text;
+        }
+        pen.words(x, y, text, "fill=\"#55555a\"", "filled: all that is wrong");
+    }
+
+    /** In columns as high as the sheet; gives where the last ends. */
+    private double list(MapPen pen, MapSpots spots, double left, double bottom, double text) {
+        double wide = (3 + LINE * MapPen.LETTER) * text;
+        double x = left;
+        double y = 0;
+        int number = 0;
+        for (Spot spot : spots.numbered()) {
+            number++;
+            List<Line> lines = lines(spot);
+            double height = lines.stream().mapToDouble(Line::height).sum() * LEADING * text;
+            if (y > 0 && y + height > bottom) {
+                x += wide + text;
+                y = 0;
+            }
+            pen.badge(x + 0.8 * text, y + 0.65 * text, 1.4 * text, spot.worst(), number);
+            for (Line line : lines) {
+                y += line.height() * LEADING * text;
+                if (!line.words().isEmpty()) {
+                    pen.words(x + 2.4 * text, y - 0.3 * text, text, line.style(), line.words());
+                }
+            }
+            y += 0.9 * text;
+        }
+        if (!spots.rest().isEmpty()) {
+            List<String> more = MapPen.lines(rest(spots), LINE);
+            if (y > 0 && y + more.size() * LEADING * text > bottom) {
+                x += wide + text;
+                y = 0;
+            }
+            for (String line : more) {
+                y += LEADING * text;
+                pen.words(x, y - 0.3 * text, text, "font-weight=\"bold\"", line);
+            }
+        }
+        return x + wide;
+    }
+
+    private record Line(String words, String style) {
+        /** Between two findings of one spot. */
+        static final Line GAP = new Line("", "");
+
+        /** In lines of words. */
+        double height() {
+            return equals(GAP) ? 0.4 : 1;
+        }
+    }
+
+    private static String rest(MapSpots spots) {
+        Map<String, Integer> byRule = spots.restByRule();
+        return "And " + spots.rest().size() + " more, each a dot: "
+                + byRule.entrySet().stream()
+                        .map(rule -> rule.getValue() + " " + rule.getKey())
+                        .collect(Collectors.joining(", "))
+                + ". Mend these first, and check again.";
+    }
+
+    private static List<Line> lines(Spot spot) {
+        List<Line> lines = new ArrayList<>();
+        for (Finding finding : spot.findings()) {
+            if (!lines.isEmpty()) {
+                lines.add(Line.GAP);
+            }
+            String place = spot.place().isEmpty()
+                    ? "the whole set"
+                    : String.format(
+                            Locale.ROOT,
+                            "at %.1f, %.1f mm",
+                            finding.place().x(),
+                            finding.place().y());
+            String film = Stream.of(finding.subject().file(), finding.subject().ink())
+                    .filter(word -> !word.isEmpty())
+                    .findFirst()
+                    .map(word -> ", " + word)
+                    .orElse("");
+            MapPen.lines(MapPen.word(finding.severity()) + ": " + finding.rule() + film + ", " + place, LINE - 4)
+                    .forEach(line -> lines.add(
+                            new Line(line, "font-weight=\"bold\" fill=\"" + MapPen.colour(finding.severity()) + "\"")));
+            MapPen.lines(finding.measured() + "; limit: " + finding.limit() + ".", LINE)
+                    .forEach(line -> lines.add(new Line(line, "")));
+            MapPen.lines(finding.remedy(), LINE).forEach(line -> lines.add(new Line(line, "fill=\"#55555a\"")));
+        }
+        if (spot.more() > 0) {
+            lines.add(new Line("and " + spot.more() + " more here", "font-weight=\"bold\""));
+        }
         return lines;
-    }
-
-    private static String colour(Severity severity) {
-        return switch (severity) {
-            case ERROR -> "#c8102e";
-            case WARNING -> "#c46a00";
-            case NOTE -> "#3b6ea5";
-        };
     }
 
     private static Rgb pale(Rgb colour) {
@@ -227,13 +307,5 @@ record FindingsMap(Separation planned, List<Finding> findings) {
 
     private static int pale(int channel) {
         return 255 - (255 - channel) * PALE / 100;
-    }
-
-    private static double apart(Place one, Place other) {
-        return Math.hypot(one.x() - other.x(), one.y() - other.y());
-    }
-
-    private static String escaped(String words) {
-        return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 }

@@ -18,10 +18,10 @@ import java.util.OptionalDouble;
  * @param files by name
  * @param pictureWidthMm of the picture that was taken apart
  * @param inks names of the inks of its pulls, first printed first
+ * @param filmCorner where the upper left corner of its films lies on the sheet
  */
-record SetRecord(Map<String, Entry> files, OptionalDouble pictureWidthMm, List<String> inks) {
-    static final SetRecord NONE = new SetRecord(Map.of(), OptionalDouble.empty(), List.of());
-
+record SetRecord(
+        Map<String, Entry> files, OptionalDouble pictureWidthMm, List<String> inks, Optional<Place> filmCorner) {
     /** Larger ones were not written here. */
     private static final long MOST_BYTES = 64L << 20;
 
@@ -52,19 +52,13 @@ record SetRecord(Map<String, Entry> files, OptionalDouble pictureWidthMm, List<S
         Map<String, Object> plan = object(folder.resolve("plan.json"));
         Map<String, Entry> files = new HashMap<>();
         for (Map<?, ?> file : objects(ledger.get("files"))) {
-            Optional<Place> corner = number(file.get("xMm")).isPresent()
-                            && number(file.get("yMm")).isPresent()
-                    ? Optional.of(new Place(
-                            number(file.get("xMm")).getAsDouble(),
-                            number(file.get("yMm")).getAsDouble()))
-                    : Optional.empty();
             files.put(
                     text(file.get("file")),
                     new Entry(
                             text(file.get("what")),
                             (int) number(file.get("pull")).orElse(0),
                             text(file.get("ink")),
-                            corner,
+                            place(file),
                             text(file.get("sha256"))));
         }
         List<String> inks = new ArrayList<>();
@@ -74,7 +68,8 @@ record SetRecord(Map<String, Entry> files, OptionalDouble pictureWidthMm, List<S
         OptionalDouble width = plan.get("artwork") instanceof Map<?, ?> artwork
                 ? number(artwork.get("widthMm"))
                 : OptionalDouble.empty();
-        return new SetRecord(files, width, inks);
+        Optional<Place> corner = plan.get("film") instanceof Map<?, ?> film ? place(film) : Optional.empty();
+        return new SetRecord(files, width, inks, corner);
     }
 
     Optional<Entry> of(Path file) {
@@ -108,6 +103,14 @@ record SetRecord(Map<String, Entry> files, OptionalDouble pictureWidthMm, List<S
             }
         }
         return objects;
+    }
+
+    private static Optional<Place> place(Map<?, ?> of) {
+        OptionalDouble x = number(of.get("xMm"));
+        OptionalDouble y = number(of.get("yMm"));
+        return x.isPresent() && y.isPresent()
+                ? Optional.of(new Place(x.getAsDouble(), y.getAsDouble()))
+                : Optional.empty();
     }
 
     private static String text(Object value) {

@@ -131,7 +131,7 @@ class CheckVerbTest {
                 write(folder.resolve("job.yaml"), "inks: [{name: fog, prints: '#c8d4d8', hiding: 0.3, from: fog.svg}]");
         for (Path read : List.of(boats, middle, fog, job)) {
             String before = Files.readString(read);
-            say("check", boats, films, "--job", job, "--map", read)
+            say("check", boats, films, "--job", job, "--map", read, "--replace")
                     .failsWith(ExitCode.COMMAND_AT_FAULT, "--map", "Name another");
             assertThat(read).hasContent(before);
         }
@@ -171,6 +171,21 @@ class CheckVerbTest {
     }
 
     @Test
+    void theMapTakesThePlaceOfMapsAlone() throws IOException {
+        Path notes = write(folder.resolve("notes.txt"), "emulsion: 20 min");
+        say("check", boats, films, "--map", notes).failsWith(ExitCode.COMMAND_AT_FAULT, "notes.txt", "--replace");
+        assertThat(notes).hasContent("emulsion: 20 min");
+        Path map = films.resolve("faults.svg");
+        say("check", boats, films, "--map", map).isDone();
+        assertThat(say("check", boats, films, "--map", map).isDone().said())
+                .as("a map is no film")
+                .isEmpty();
+        say("check", boats, films, "--map", notes, "--replace").isDone();
+        assertThat(Files.readString(notes)).contains("<svg");
+        say("check", boats, films, "--map", boats, "--replace").failsWith(ExitCode.COMMAND_AT_FAULT, "Name another");
+    }
+
+    @Test
     void theMapHasARingAtEachPlace() throws Exception {
         spoil("</svg>", "<circle cx=\"90\" cy=\"60\" r=\"1\"/></svg>");
         Path map = folder.resolve("map.svg");
@@ -179,8 +194,8 @@ class CheckVerbTest {
         Document drawn =
                 DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(map.toFile());
         assertThat(drawn.getElementsByTagName("circle").getLength())
-                .as("one place, a ring on a paler one")
-                .isEqualTo(2);
+                .as("one place, a ring on a paler one; and the legend's")
+                .isEqualTo(3);
         assertThat(drawn.getDocumentElement().getTextContent()).contains("ink on sheet");
     }
 

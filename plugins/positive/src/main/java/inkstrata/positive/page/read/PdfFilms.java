@@ -9,6 +9,7 @@ import inkstrata.film.FilmDrawing;
 import inkstrata.film.FilmSheet;
 import inkstrata.plugin.FilmFormat;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,6 +31,9 @@ import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 public final class PdfFilms implements FilmFormat {
     /** Pages that are looked at; nobody prints from so many screens. */
     private static final int MOST_PAGES = 500;
+
+    /** The end-of-file marker (ISO 32000-1, 7.5.5) lies within so many bytes of the end. */
+    private static final int TAIL = 1024;
 
     /** What the library has to say of damaged files goes into our own message; kept here, since loggers nobody holds forget their level. */
     private static final List<Logger> SILENT =
@@ -56,6 +60,7 @@ public final class PdfFilms implements FilmFormat {
 
     @Override
     public List<FilmSheet> open(String file, byte[] content) {
+        requireEnd(file, content);
         try (PDDocument document = Loader.loadPDF(content)) {
             PdfBounds.check(document);
             int pages = document.getNumberOfPages();
@@ -101,6 +106,16 @@ public final class PdfFilms implements FilmFormat {
             throw Refused.tooLarge(file, tooLarge);
         } catch (IOException | RuntimeException | StackOverflowError broken) {
             throw Refused.broken(file, "PDF", broken);
+        }
+    }
+
+    /** The library mends what was cut off; a film that lacks something must not pass for one. */
+    private static void requireEnd(String file, byte[] content) {
+        int tail = Math.min(content.length, TAIL);
+        String end = new String(content, content.length - tail, tail, StandardCharsets.ISO_8859_1);
+        if (!end.contains("%%EOF")) {
+            throw new ArtworkException(
+                    file, Source.UNKNOWN, "it is no PDF, or its end is missing.", "Output it again.");
         }
     }
 
