@@ -2,16 +2,17 @@ package inkstrata.shop;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
-import inkstrata.artwork.Source;
+import inkstrata.artwork.Layer;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.plan.Ink;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -25,7 +26,7 @@ public final class Drawings {
 
     private Drawings() {}
 
-    /** Whether a name of a drawing is that of an element of the artwork, {@code #id}, and not a file's. */
+    /** Whether a name of a drawing is that of an element of the artwork, {@code #name}, and not a file's. */
     public static boolean isElement(String name) {
         return name.startsWith("#");
     }
@@ -65,64 +66,40 @@ public final class Drawings {
      * An artwork whose elements that inks are bound to, or that planners ask about, are drawings of their own.
      *
      * @param asked names that planners ask about
-     * @throws JobException if there is no such element
+     * @throws JobException if there is no such element, or two have the same name
      */
     static Artwork bound(Artwork artwork, Set<String> asked, Job job) {
+        if (Stream.concat(job.inks().stream().map(Ink::from).flatMap(Optional::stream), asked.stream())
+                .noneMatch(Drawings::isElement)) {
+            return artwork;
+        }
+        NamedLayers layers = NamedLayers.of(artwork, job);
+        Map<Ink, Layer> ofInks = new LinkedHashMap<>();
+        for (Ink ink : job.inks()) {
+            ink.from().filter(Drawings::isElement).ifPresent(name -> ofInks.put(ink, layers.find(name)));
+        }
+        Map<String, Layer> ofPlanners = new LinkedHashMap<>();
+        asked.stream().filter(Drawings::isElement).forEach(name -> ofPlanners.put(name, layers.find(name)));
         List<FlatShape> shapes = new ArrayList<>();
-        Set<String> found = new TreeSet<>();
         for (FlatShape shape : artwork.shapes()) {
-            List<Ink> bound = job.inks().stream()
-                    .filter(ink -> ink.from().filter(from -> isIn(from, shape)).isPresent())
+            List<Ink> bound = ofInks.keySet().stream()
+                    .filter(ink -> isIn(ofInks.get(ink), shape))
                     .toList();
-            bound.forEach(ink -> {
-                found.add(ink.from().orElseThrow());
-                shapes.add(shape.in(ink.name()));
-            });
+            bound.forEach(ink -> shapes.add(shape.in(ink.name())));
             if (bound.isEmpty()) {
                 shapes.add(shape);
             }
-            for (String name : asked) {
-                if (isIn(name, shape)) {
-                    found.add(name);
+            ofPlanners.forEach((name, layer) -> {
+                if (isIn(layer, shape)) {
                     shapes.add(shape.in(name));
                 }
-            }
+            });
         }
-        Stream.concat(job.inks().stream().map(Ink::from).flatMap(Optional::stream), asked.stream())
-                .filter(name -> isElement(name) && !found.contains(name))
-                .findFirst()
-                .ifPresent(name -> {
-                    throw new JobException(job.file(), 0, missing(name, artwork));
-                });
         return artwork.withShapes(shapes);
     }
 
-    private static boolean isIn(String name, FlatShape shape) {
-        if (!isElement(name) || !shape.drawing().isEmpty()) {
-            return false;
-        }
-        String id = name.substring(1);
-        return shape.source().id().equals(id) || shape.source().groups().contains(id);
-    }
-
-    private static String missing(String name, Artwork artwork) {
-        Set<String> known = new TreeSet<>();
-        for (FlatShape shape : artwork.shapes()) {
-            Source source = shape.source();
-            source.groups().forEach(known::add);
-            if (!source.id().isEmpty()) {
-                known.add(source.id());
-            }
-        }
-        return "'" + name + "': no element of " + artwork.name() + " that shows has that id. "
-                + (known.isEmpty()
-                        ? "None has an id: give the group one."
-                        : "There are "
-                                + String.join(
-                                        ", ",
-                                        known.stream()
-                                                .limit(20)
-                                                .map(id -> "#" + id)
-                                                .toList()) + (known.size() > 20 ? ", …" : "") + ".");
+    private static boolean isIn(Layer layer, FlatShape shape) {
+        return shape.drawing().isEmpty()
+                && shape.source().layers().stream().anyMatch(around -> around.number() == layer.number());
     }
 }

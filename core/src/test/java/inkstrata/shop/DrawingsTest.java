@@ -8,6 +8,7 @@ import inkstrata.artwork.Area;
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Layer;
 import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.colour.Rgb;
@@ -170,6 +171,12 @@ class DrawingsTest {
 
     private static FlatShape shape(Rgb colour, String group, Outline outline) {
         return FlatShape.opaque(
-                new Area(outline, FillRule.NONZERO), colour, new Source("path", "", 1, List.of("page", group)));
+                new Area(outline, FillRule.NONZERO),
+                colour,
+                new Source("path", "", 1, List.of(layer("page"), layer(group))));
+    }
+
+    private static Layer layer(String id) {
+        return new Layer("g", id, List.of(), 1, id.hashCode());
     }
 }

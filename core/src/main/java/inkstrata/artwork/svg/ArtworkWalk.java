@@ -154,7 +154,7 @@ final class ArtworkWalk {
     }
 
     private void content(Element element, Scene scene, Source source) {
-        Scene inside = scene.inside(source.id());
+        Scene inside = scene.inside(Elements.layer(element));
         switch (Kind.of(element)) {
             case SHAPE -> painter.paint(element, scene, source);
             case TEXT -> reading.texts().paint(element, scene, source, canvas);

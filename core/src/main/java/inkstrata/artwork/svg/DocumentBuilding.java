@@ -57,7 +57,7 @@ final class DocumentBuilding extends DefaultHandler2 {
         for (int i = 0; i < attributes.getLength(); i++) {
             copy(element, attributes.getQName(i), attributes.getValue(i));
         }
-        element.setAttributeNS(Elements.OWN, "inkstrata:" + Elements.LINE, Integer.toString(line));
+        Elements.put(element, line, elements);
         current.appendChild(element);
         current = element;
         eventEnded();
@@ -69,6 +69,9 @@ final class DocumentBuilding extends DefaultHandler2 {
         }
         String namespace = namespaces.ofAttribute(name);
         String local = name.substring(name.indexOf(':') + 1);
+        if (local.equals(Elements.LABEL)) {
+            element.setAttributeNS(Elements.OWN, "inkstrata:" + Elements.LABEL, value);
+        }
         if (namespace.isEmpty() && local.toLowerCase(Locale.ROOT).startsWith("on")) {
             notes.info(place(element), "the script in " + name + " does not run");
         } else if (namespace.equals(javax.xml.XMLConstants.XML_NS_URI) && local.equals("base")) {

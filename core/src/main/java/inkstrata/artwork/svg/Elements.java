@@ -1,9 +1,13 @@
 package inkstrata.artwork.svg;
 
+import inkstrata.artwork.Layer;
 import inkstrata.artwork.Source;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.apache.batik.util.SVGConstants;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -13,8 +17,14 @@ final class Elements {
     /** Namespace of what the reader writes onto elements for itself. */
     static final String OWN = "urn:inkstrata";
 
-    /** In {@link #OWN}: the line of the file on which the element starts. */
-    static final String LINE = "line";
+    /** In {@link #OWN}: the line of the file on which the element starts, and its number, from 1. */
+    private static final String PLACE = "place";
+
+    private static final int PLACE_LINE = 0;
+    private static final int PLACE_NUMBER = 1;
+
+    /** In {@link #OWN}: what an attribute called {@code label} of any namespace says. */
+    static final String LABEL = "label";
 
     private Elements() {}
 
@@ -59,24 +69,60 @@ final class Elements {
         return element.getAttributeNS(SVGConstants.XLINK_NAMESPACE_URI, "href").trim();
     }
 
+    /** The element and where it stands in the document, references not followed. */
     static Source source(Element element) {
-        List<String> groups = new ArrayList<>();
-        for (Node at = element.getParentNode(); at instanceof Element around; at = at.getParentNode()) {
-            String id = around.getAttributeNS(null, "id");
-            if (!id.isEmpty() && around.getParentNode() instanceof Element) {
-                groups.add(id);
-            }
+        List<Layer> layers = new ArrayList<>();
+        for (Node at = element; at instanceof Element around; at = at.getParentNode()) {
+            layer(around).ifPresent(layers::add);
         }
-        Collections.reverse(groups);
-        return new Source(
-                element.getLocalName(),
-                element.getAttributeNS(null, "id"),
-                line(element),
-                Collections.unmodifiableList(groups));
+        Collections.reverse(layers);
+        return source(element, layers);
     }
 
-    private static int line(Element element) {
-        String line = element.getAttributeNS(OWN, LINE);
-        return line.isEmpty() ? 0 : Integer.parseInt(line);
+    static Source source(Element element, List<Layer> layers) {
+        return new Source(
+                element.getLocalName(), element.getAttributeNS(null, "id"), place(element, PLACE_LINE), layers);
+    }
+
+    /**
+     * The element as one that a job can ask for by name; empty if it has none. Names are its id, what any program's {@code label}
+     * attribute says, {@code data-name}, and its title (SVG 2, section 5.8). Of the drawing as a whole only the id counts.
+     */
+    static Optional<Layer> layer(Element element) {
+        String id = element.getAttributeNS(null, "id");
+        Set<String> names = new LinkedHashSet<>();
+        if (element != element.getOwnerDocument().getDocumentElement()) {
+            names.add(Layer.plain(element.getAttributeNS(OWN, LABEL)));
+            names.add(Layer.plain(element.getAttributeNS(null, "data-name")));
+            names.add(title(element));
+            names.remove("");
+        }
+        return id.isEmpty() && names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Layer(
+                        element.getLocalName(),
+                        id,
+                        List.copyOf(names),
+                        place(element, PLACE_LINE),
+                        place(element, PLACE_NUMBER)));
+    }
+
+    private static String title(Element element) {
+        for (Element child = firstChild(element); child != null; child = nextSibling(child)) {
+            if (isSvg(child, "title")) {
+                return Layer.plain(child.getTextContent());
+            }
+        }
+        return "";
+    }
+
+    /** Writes onto an element where it stands in the file. */
+    static void put(Element element, int line, int number) {
+        element.setAttributeNS(OWN, "inkstrata:" + PLACE, line + " " + number);
+    }
+
+    private static int place(Element element, int part) {
+        String place = element.getAttributeNS(OWN, PLACE);
+        return place.isEmpty() ? 0 : Integer.parseInt(place.split(" ", -1)[part]);
     }
 }

@@ -30,7 +30,7 @@ final class Markers {
         double strokeWidth = Style.stroke(element).width();
         List<PathVertices.Vertex> vertices = PathVertices.of(path);
         int last = vertices.size() - 1;
-        Scene inside = scene.inside(element.getAttributeNS(null, "id"));
+        Scene inside = scene.inside(Elements.layer(element));
         start.ifPresent(marker -> draw(element, marker, vertices.get(0), true, strokeWidth, inside, canvas));
         mid.ifPresent(marker -> {
             for (PathVertices.Vertex vertex : vertices.subList(Math.min(1, last), last)) {

@@ -104,10 +104,9 @@ final class Reading {
         return new TranslucentGroup(groupCount++, opacity, outer);
     }
 
-    /** The element with the ids around it as the walk has them, through references. */
+    /** The element with the layers around it as the walk has them, through references. */
     Source source(Element element, Scene scene) {
-        Source plain = Elements.source(element);
-        return new Source(plain.element(), plain.id(), plain.line(), scene.groups());
+        return Elements.source(element, scene.inside(Elements.layer(element)).layers());
     }
 
     AffineTransform transform(Element element, Viewport viewport) {

@@ -29,7 +29,7 @@ final class SafeXml {
     private SafeXml() {}
 
     /**
-     * The document, every element carrying its line (see {@link Elements#LINE}).
+     * The document, every element carrying its line and number (see {@link Elements#put}).
      *
      * @throws ArtworkException if the bytes are not well-formed XML, not SVG, or ask for too much
      */

@@ -1,6 +1,7 @@
 package inkstrata.artwork.svg;
 
 import inkstrata.artwork.Clip;
+import inkstrata.artwork.Layer;
 import inkstrata.artwork.TranslucentGroup;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
@@ -14,14 +15,14 @@ import java.util.Optional;
  * @param viewport what percentages refer to
  * @param clips what hides parts of it
  * @param group the innermost group that shines through as a whole
- * @param groups ids of the elements around it, outermost first, references followed
+ * @param layers the elements around it that have a name, outermost first, references followed
  */
 record Scene(
         AffineTransform toMm,
         Viewport viewport,
         List<Clip> clips,
         Optional<TranslucentGroup> group,
-        List<String> groups) {
+        List<Layer> layers) {
 
     /** The same place in other units. */
     Scene transformed(AffineTransform local) {
@@ -30,11 +31,11 @@ record Scene(
         }
         AffineTransform combined = new AffineTransform(toMm);
         combined.concatenate(local);
-        return new Scene(combined, viewport, clips, group, groups);
+        return new Scene(combined, viewport, clips, group, layers);
     }
 
     Scene within(Viewport inner) {
-        return new Scene(toMm, inner, clips, group, groups);
+        return new Scene(toMm, inner, clips, group, layers);
     }
 
     Scene clippedBy(List<Clip> more) {
@@ -43,19 +44,19 @@ record Scene(
         }
         List<Clip> all = new ArrayList<>(clips);
         all.addAll(more);
-        return new Scene(toMm, viewport, List.copyOf(all), group, groups);
+        return new Scene(toMm, viewport, List.copyOf(all), group, layers);
     }
 
     Scene inGroup(Optional<TranslucentGroup> inner) {
-        return new Scene(toMm, viewport, clips, inner, groups);
+        return new Scene(toMm, viewport, clips, inner, layers);
     }
 
-    Scene inside(String id) {
-        if (id.isEmpty()) {
+    Scene inside(Optional<Layer> layer) {
+        if (layer.isEmpty()) {
             return this;
         }
-        List<String> all = new ArrayList<>(groups);
-        all.add(id);
+        List<Layer> all = new ArrayList<>(layers);
+        all.add(layer.get());
         return new Scene(toMm, viewport, clips, group, List.copyOf(all));
     }
 }

@@ -81,7 +81,7 @@ final class ShapePainter {
             Path2D.Double onSheet = new Path2D.Double(outline.path(), scene.toMm());
             StrokeStyle inMm = style.scaled(reading.hostUnitMm());
             Scene sheet =
-                    new Scene(new AffineTransform(), scene.viewport(), scene.clips(), scene.group(), scene.groups());
+                    new Scene(new AffineTransform(), scene.viewport(), scene.clips(), scene.group(), scene.layers());
             canvas.add(stroked(onSheet, inMm, 1, source), FillRule.NONZERO, paint.get(), sheet, source);
             return;
         }

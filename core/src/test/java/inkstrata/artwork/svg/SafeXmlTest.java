@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import inkstrata.artwork.ArtworkException;
+import inkstrata.artwork.Layer;
 import inkstrata.artwork.Note;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -43,7 +44,9 @@ class SafeXmlTest {
     @Test
     void sourceNamesTheGroupsAround() {
         SVGOMDocument document = parse(SVG + "<g id='outer'><g><g id='inner'><path id='p'/></g></g></g></svg>");
-        assertThat(Elements.source(document.getElementById("p")).groups()).containsExactly("outer", "inner");
+        assertThat(Elements.source(document.getElementById("p")).layers())
+                .extracting(Layer::id)
+                .containsExactly("outer", "inner", "p");
         assertThat(Elements.source(document.getElementById("p"))).hasToString("<path id=\"p\">");
     }
 
