@@ -36,6 +36,13 @@ public final class RandomDrawing {
         return drawing(number).withThreads(threads).knockedOut(lightFirst());
     }
 
+    /** Likewise, but white is an ink like the others; it prints first. */
+    public static Separation withWhite(long number, Ink white) {
+        List<Ink> order = new ArrayList<>(List.of(white));
+        order.addAll(List.of(lightFirst()));
+        return drawing(number).withThreads(1).knockedOut(order.toArray(Ink[]::new));
+    }
+
     /** Likewise, printed dark to light. */
     public static Separation darkFirst(long number) {
         List<Ink> order = new ArrayList<>(List.of(lightFirst()));

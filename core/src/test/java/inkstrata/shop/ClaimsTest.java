@@ -28,7 +28,7 @@ class ClaimsTest {
 
     @Test
     void theOneToWhichTheJobSpeaksTakesPart() {
-        Job job = JobExample.using(0.4, "other", Map.of("on", new Setting("true", 8)));
+        Job job = JobExample.using(0.4, "other", Map.of("enabled", new Setting("true", 8)));
         assertThat(Claims.settled(List.of(ONE, MEEK, OTHER), job)).containsExactly(MEEK, OTHER);
     }
 

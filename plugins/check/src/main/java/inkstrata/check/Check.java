@@ -52,8 +52,8 @@ public final class Check implements Inspector {
     static LimitFindings limit(Separation planned, List<Region> films, double registerMm) {
         Counted counted = Counted.of(planned);
         RegisterLimit limit = RegisterLimit.of(
-                counted.of(films),
-                counted.of(planned.printed()),
+                counted.of(films, registerMm),
+                counted.of(planned.printed(), registerMm),
                 counted.picture(),
                 planned.artwork().frame(),
                 registerMm);

@@ -3,8 +3,10 @@ package inkstrata.check;
 import inkstrata.colour.Ciede2000;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Overlap;
+import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Prediction;
 import inkstrata.plan.Pull;
+import inkstrata.planar.Corners;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
@@ -15,7 +17,8 @@ import java.util.stream.IntStream;
 /**
  * The pulls that keep paper from showing, and those that are passed over, as if they were not printed.
  *
- * <p>Passed over are a ground that shows nowhere: where nothing but it shows, the inks above it have parted. Drawings of their own: they lie
+ * <p>Passed over are a ground where it does not show: where nothing but it shows, the inks above it have parted. Where it shows it counts like
+ * any ink, and so far beneath its neighbours as pulls may be off. Drawings of their own: they lie
  * over whatever there is, and fit nothing. Inks that cannot be seen on the sheet, such as a clear coat: paper shows through them. And what
  * covers everything that others print: with it nothing would ever open, however far the others part.
  *
@@ -58,12 +61,23 @@ record Counted(Separation planned, List<Integer> pulls, List<Integer> passedOver
     private static boolean coversAll(Separation planned, int pull, StackSet inked) {
         double all =
                 planned.artwork().frame().width() * planned.artwork().frame().height();
-        return inked.minus(pull(planned, pull).prints()).isEmpty()
-                || planned.printed().get(pull).areaMm2() >= all * (1 - ROUNDING);
+        return inked.minus(counts(planned, pull)).isEmpty()
+                || !pull(planned, pull).ground()
+                        && planned.printed().get(pull).areaMm2() >= all * (1 - ROUNDING);
     }
 
     private static StackSet prints(Separation planned, List<Integer> pulls) {
-        return pulls.stream().map(pull -> pull(planned, pull).prints()).reduce(StackSet.NONE, StackSet::or);
+        return pulls.stream().map(pull -> counts(planned, pull)).reduce(StackSet.NONE, StackSet::or);
+    }
+
+    /** Where a pull counts. */
+    private static StackSet counts(Separation planned, int number) {
+        Pull pull = pull(planned, number);
+        return pull.ground()
+                ? StackSet.of(planned.table().rows().stream()
+                        .filter(row -> row.shows(pull.ink()))
+                        .mapToInt(Row::stack))
+                : pull.prints();
     }
 
     /** All places that are to be inked by one that counts. */
@@ -71,9 +85,20 @@ record Counted(Separation planned, List<Integer> pulls, List<Integer> passedOver
         return planned.map().dissolve(prints(planned, pulls));
     }
 
-    /** Of one film for each pull those that count. */
-    List<Region> of(List<Region> films) {
-        return pulls.stream().map(films::get).toList();
+    /**
+     * Of one film for each pull those that count.
+     *
+     * @param registerMm by which pulls may be off
+     */
+    List<Region> of(List<Region> films, double registerMm) {
+        return pulls.stream()
+                .map(pull -> pull(planned, pull).ground()
+                        ? films.get(pull)
+                                .intersection(planned.map()
+                                        .dissolve(counts(planned, pull))
+                                        .grown(registerMm, Corners.ROUND))
+                        : films.get(pull))
+                .toList();
     }
 
     List<String> inks() {

@@ -58,10 +58,20 @@ public final class Choke implements Shaper {
         StackSet own = StackSet.of(separation.table().rows().stream()
                 .filter(row -> row.shows(pulls.get(ground).ink()))
                 .mapToInt(Row::stack));
-        Region itself = separation.map().dissolve(own);
+        Region itself = separation.map().dissolve(own).union(rims(ground, separation));
         over.add(itself);
         Region without = separation.map().dissolve(inked.minus(pulls.get(ground).prints()));
         Region beneath = Region.union(over).shrunk(millimetres).minus(without.shrunk(millimetres));
         return beneath.union(itself);
+    }
+
+    /** Where it runs on beneath inks that do without it, beside places where it shows. */
+    private static Region rims(int ground, Separation separation) {
+        return separation
+                .printed()
+                .get(ground)
+                .minus(separation
+                        .map()
+                        .dissolve(separation.plan().pulls().get(ground).prints()));
     }
 }

@@ -28,7 +28,8 @@ import java.util.stream.Stream;
 /**
  * An opaque ground beneath everything that prints, on dark or coloured sheets; inks that hide the sheet by themselves do without.
  *
- * <p>Opaque white first, choked by 0.2 to 0.5 mm: common practice, no source.
+ * <p>Opaque white first, choked by 0.2 to 0.5 mm: common practice, no source; that it is choked by the register error is geometry: by as
+ * much may it come out from beneath the edge of what lies over it.
  */
 public final class Underbase implements Planner {
     /** White that nobody listed. */
@@ -60,12 +61,12 @@ public final class Underbase implements Planner {
                 Option.text(
                         "ink",
                         "white",
-                        "the ink of the job that it is printed with; left out, a white that hides 0.95"),
+                        "the ink of the job that it is printed with; left out, the white of the drawing, else one that hides 0.95"),
                 Option.length(
                         "choke",
-                        "0.3 mm",
+                        "as register",
                         new Option.Range(LEAST_MM, MOST_MM),
-                        "by how much it stays behind the edge of what lies over it"),
+                        "by how much it stays behind the edge of what lies over it; left out, the job's register"),
                 Option.number(
                         "tolerance",
                         String.valueOf(Overlap.TOLERANCE),
@@ -88,8 +89,9 @@ public final class Underbase implements Planner {
         return Options.of(new Underbase(), job).flag("enabled");
     }
 
+    /** With less than the register it looks out when pulls are as far off as they may be. */
     static double chokeMm(Job job) {
-        return Options.of(new Underbase(), job).lengthMm("choke").orElseThrow();
+        return Options.of(new Underbase(), job).lengthMm("choke").orElse(Math.min(job.registerMm(), MOST_MM));
     }
 
     @Override
@@ -98,8 +100,9 @@ public final class Underbase implements Planner {
             return soFar;
         }
         double tolerance = Options.of(this, job).number("tolerance").orElseThrow();
-        Ink base = ink(table, soFar, job);
         Prediction prediction = new Prediction(table.sheet());
+        Optional<SharedWhite> shared = isNamed(job) ? Optional.empty() : SharedWhite.of(white(), table, soFar, job);
+        Ink base = shared.map(SharedWhite::ink).orElseGet(() -> ink(table, soFar, job));
         Map<String, Double> changes = new TreeMap<>();
         for (Pull pull : soFar.pulls()) {
             changes.put(pull.ink().name(), prediction.difference(List.of(pull.ink()), List.of(base, pull.ink())));
@@ -123,7 +126,17 @@ public final class Underbase implements Planner {
                                     .orElse(0),
                             tolerance)));
         }
-        return soFar.withPulls(withGround(base, needed, soFar, table)).withDecision(decision(base, changes, tolerance));
+        PrintPlan plan = soFar.withPulls(withGround(base, needed, soFar, table))
+                .withDecision(decision(base, changes, tolerance));
+        return shared.isPresent() ? plan.withDecision(shared.get().decision(id())) : plan;
+    }
+
+    private boolean isNamed(Job job) {
+        return job.settingsFor(id()).values().containsKey("ink");
+    }
+
+    private static Ink white() {
+        return new Ink(NAME, Rgb.WHITE, HIDING, Optional.of(MESH), false);
     }
 
     private static Stream<Ink> shown(Row row, PrintPlan plan) {
@@ -132,9 +145,8 @@ public final class Underbase implements Planner {
 
     /** The ink that the job names, or a white of our own. */
     private Ink ink(PlanningTable table, PrintPlan soFar, Job job) {
-        Optional<String> named = job.settingsFor(id()).values().containsKey("ink")
-                ? Optional.of(Options.of(this, job).text("ink"))
-                : Optional.empty();
+        Optional<String> named =
+                isNamed(job) ? Optional.of(Options.of(this, job).text("ink")) : Optional.empty();
         List<Ink> known = Stream.concat(soFar.pulls().stream().map(Pull::ink), table.spare().stream())
                 .toList();
         if (named.isEmpty()) {
@@ -144,7 +156,7 @@ public final class Underbase implements Planner {
                         job.settingsFor(id()).line(),
                         "an ink is called 'underbase'. If it is to be the ground, set underbase.ink to it; else rename it.");
             }
-            return new Ink(NAME, Rgb.WHITE, HIDING, Optional.of(MESH), false);
+            return white();
         }
         return known.stream()
                 .filter(ink -> ink.name().equals(named.get()))

@@ -26,8 +26,11 @@ import inkstrata.plugin.Plugins;
 import inkstrata.separation.Discs;
 import inkstrata.separation.Finding;
 import inkstrata.separation.FlatDrawing;
+import inkstrata.separation.Quantity;
+import inkstrata.separation.Quantity.Unit;
 import inkstrata.separation.RandomDrawing;
 import inkstrata.separation.Separation;
+import inkstrata.separation.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +43,8 @@ class UnderbaseTest {
     private static final Ink ROSE = ink("rose", "#d86070", 0.7);
     private static final Ink CHALK = ink("chalk", "#f4f2ea", 1);
     private static final Job ON = job("enabled: true");
-    private static final double CHOKE_MM = 0.3;
+    private static final Ink PLAIN = ink("plain", "#ffffff", 0.9);
+    private static final double CHOKE_MM = Job.DEFAULT.registerMm();
 
     @Test
     void isFoundAtTheDoor() {
@@ -116,13 +120,149 @@ class UnderbaseTest {
         assertThat(new SheetColours().inspect(bare, job("enabled: false")).findings())
                 .extracting(Finding::rule)
                 .containsExactly("sheet colour");
-        assertThat(new SheetColours().inspect(based, ON).findings())
-                .extracting(Finding::rule)
-                .containsExactly("ground looks out");
-        assertThat(new SheetColours()
-                        .inspect(based, job("enabled: true, choke: 0.4 mm"))
-                        .findings())
-                .isEmpty();
+        assertThat(new SheetColours().inspect(based, ON).findings()).isEmpty();
+    }
+
+    /** A choke as wide as the register error never lets it look out: what is left out follows the register, and is never blamed. */
+    @Test
+    void theChokeFollowsTheRegister() {
+        FlatDrawing square = new FlatDrawing(60, 40).fill(GOLD, Outline.rectangle(5, 5, 20, 20));
+        for (double register : new double[] {0, 0.1, 0.3, 0.4, 1, 5}) {
+            Job asked = JobReader.read("job.yaml", "{register: " + register + " mm, use: {underbase: {enabled: true}}}");
+            Separation based = new Choke().shape(onBlack(square, "enabled: false", GOLD), asked);
+            Separation choked = new Choke().shape(planned(square.knockedOut(GOLD), "enabled: true"), asked);
+            double side = 20 - 2 * register;
+            assertThat(choked.printed().get(0).areaMm2()).as("%s mm", register).isCloseTo(side * side, within(1e-3));
+            assertThat(new SheetColours().inspect(choked, asked).findings()).isEmpty();
+            assertThat(based.printed()).hasSize(1);
+        }
+    }
+
+    @Test
+    void aChokeLessThanTheRegisterIsAFindingWithItsNumbers() {
+        Job asked = JobReader.read("job.yaml", "{register: 0.4 mm, use: {underbase: {enabled: true, choke: 0.3 mm}}}");
+        Separation based = new Choke()
+                .shape(
+                        planned(
+                                new FlatDrawing(60, 40)
+                                        .fill(GOLD, Outline.rectangle(5, 5, 20, 20))
+                                        .knockedOut(GOLD),
+                                "enabled: true"),
+                        asked);
+        assertThat(new SheetColours().inspect(based, asked).findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.rule()).isEqualTo("ground looks out");
+            assertThat(finding.measured()).isEqualTo("underbase stays 0.30 mm behind the edge of the inks over it");
+            assertThat(finding.remedy())
+                    .isEqualTo("Set underbase.choke to 0.40 mm or leave it out, or keep pulls closer to each other.");
+            assertThat(finding.subject()).isEqualTo(Subject.ink("underbase").withPull(0));
+            assertThat(finding.quantity()).contains(Quantity.of(0.3, 0.4, Unit.MILLIMETRES));
+            assertThat(finding.area()).isEmpty();
+        });
+    }
+
+    /** Two whites are one film and one screen; where the artwork's is to be seen it keeps its edge, elsewhere it stays behind. */
+    @Test
+    void whiteOfTheArtworkAndTheGroundShareOnePull() {
+        FlatDrawing drawing = new FlatDrawing(60, 40)
+                .fill(GOLD, Outline.rectangle(5, 5, 20, 10))
+                .fill(PLAIN, Outline.rectangle(30, 5, 20, 10));
+        Separation shared = onBlack(drawing, "enabled: true", GOLD, PLAIN);
+        assertThat(shared.plan().pulls()).extracting(Pull::ink).containsExactly(PLAIN, GOLD);
+        assertThat(shared.plan().decisions())
+                .filteredOn(decision -> decision.about().equals("plain"))
+                .extracting(Decision::what)
+                .contains("It is the ground as well: one film and one screen for two whites.");
+        double c = CHOKE_MM;
+        assertThat(shared.printed().get(0).areaMm2()).isCloseTo((20 - 2 * c) * (10 - 2 * c) + 20 * 10, within(1e-3));
+        assertThat(shared.printed().get(1).areaMm2()).isCloseTo(20 * 10, within(1e-3));
+    }
+
+    /** Where white shows beside an ink that it lies beneath as well there is no edge between the two. */
+    @Test
+    void aSharedWhiteRunsOnBeneathItsNeighbours() {
+        FlatDrawing drawing = new FlatDrawing(60, 40)
+                .fill(GOLD, Outline.rectangle(5, 5, 20, 10))
+                .fill(PLAIN, Outline.rectangle(25, 5, 20, 10));
+        double c = CHOKE_MM;
+        assertThat(onBlack(drawing, "enabled: true", GOLD, PLAIN).printed().get(0).areaMm2())
+                .isCloseTo((20 - c) * (10 - 2 * c) + 20 * 10, within(1e-3));
+    }
+
+    /** A rim that the white has beneath an ink that does without it stays. */
+    @Test
+    void aSharedWhiteKeepsItsTrap() {
+        FlatDrawing drawing = new FlatDrawing(60, 40)
+                .fill(GOLD, Outline.rectangle(5, 5, 20, 10))
+                .fill(PLAIN, Outline.rectangle(30, 5, 10, 10))
+                .fill(CHALK, Outline.rectangle(40, 5, 10, 10));
+        Separation drawn = planned(drawing.knockedOut(GOLD, PLAIN, CHALK), "enabled: true");
+        FlatDrawing rim = new FlatDrawing(60, 40).fill(PLAIN, Outline.rectangle(40, 5, 0.5, 10));
+        List<Region> printed = new ArrayList<>(drawn.printed());
+        printed.set(0, printed.get(0).union(rim.knockedOut(PLAIN).printed().get(0)));
+        Region white = new Choke()
+                .shape(drawn.withPrinted(printed), job("enabled: true, choke: 0 mm"))
+                .printed()
+                .get(0);
+        assertThat(white.areaMm2()).isCloseTo(20 * 10 + 10.5 * 10, within(1e-3));
+    }
+
+    @Test
+    void aWhiteThatHidesTooLittleOrThatTheOrderPutsElsewhereIsNoGround() {
+        Ink thin = ink("plain", "#ffffff", 0.5);
+        assertThat(pulls(List.of(GOLD, thin), ON)).containsExactly("underbase", "gold", "plain");
+        assertThat(pulls(List.of(GOLD, CHALK), ON)).containsExactly("underbase", "gold", "chalk");
+        Job ordered = JobReader.read("job.yaml", "{order: [gold, plain], use: {underbase: {enabled: true}}}");
+        assertThat(pulls(List.of(GOLD, PLAIN), ordered)).containsExactly("underbase", "gold", "plain");
+        Job first = JobReader.read("job.yaml", "{order: [plain, gold], use: {underbase: {enabled: true}}}");
+        assertThat(pulls(List.of(PLAIN, GOLD), first)).containsExactly("plain", "gold");
+        Job exact = JobReader.read("job.yaml", "{merge: 0, use: {underbase: {enabled: true}}}");
+        Ink near = ink("plain", "#fdfdfb", 0.9);
+        assertThat(pulls(List.of(near, GOLD), ON)).containsExactly("plain", "gold");
+        assertThat(pulls(List.of(near, GOLD), exact)).containsExactly("underbase", "plain", "gold");
+    }
+
+    private static List<String> pulls(List<Ink> inks, Job job) {
+        return new Underbase()
+                .plan(table(BLACK, inks), knockedOut(inks.toArray(Ink[]::new)), job).pulls().stream()
+                        .map(pull -> pull.ink().name())
+                        .toList();
+    }
+
+    /** On any drawing: as many pulls as there are inks, and white at least wherever the artwork has it. */
+    @Test
+    void aSharedWhiteHoldsItsLawsOnAnyDrawing() {
+        int shared = 0;
+        for (long number = 0; number < 60; number++) {
+            Separation drawn = planned(RandomDrawing.withWhite(number, PLAIN), "enabled: true");
+            int white = drawn.plan().pulls().stream().map(Pull::ink).toList().indexOf(PLAIN);
+            if (white < 0 || !drawn.plan().pulls().get(white).ground()) {
+                continue;
+            }
+            shared++;
+            assertThat(drawn.plan().pulls())
+                    .as("drawing %d", number)
+                    .hasSize(drawn.table().inks().size());
+            Region ground = new Choke().shape(drawn, ON).printed().get(white);
+            Region own = shown(drawn, PLAIN);
+            Region others =
+                    Region.union(drawn.printed().subList(1, drawn.printed().size()));
+            assertThat(own.minus(ground).areaMm2())
+                    .as("drawing %d: shows whole", number)
+                    .isLessThan(1e-3);
+            assertThat(ground.minus(own)
+                            .minus(own.union(others).shrunk(CHOKE_MM - 0.002))
+                            .areaMm2())
+                    .as("drawing %d: elsewhere behind the edge", number)
+                    .isLessThan(1e-3);
+        }
+        assertThat(shared).isGreaterThan(30);
+    }
+
+    private static Region shown(Separation drawn, Ink ink) {
+        return drawn.map()
+                .dissolve(StackSet.of(drawn.table().rows().stream()
+                        .filter(row -> row.shows(ink))
+                        .mapToInt(PlanningTable.Row::stack)));
     }
 
     @Test
