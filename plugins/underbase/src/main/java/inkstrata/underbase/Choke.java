@@ -3,6 +3,7 @@ package inkstrata.underbase;
 import inkstrata.job.Job;
 import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Pull;
+import inkstrata.planar.Corners;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Shaper;
@@ -39,13 +40,14 @@ public final class Choke implements Shaper {
         List<Region> printed = new ArrayList<>(separation.printed());
         for (int pull = 0; pull < printed.size(); pull++) {
             if (separation.plan().pulls().get(pull).ground()) {
-                printed.set(pull, choked(pull, separation, Underbase.chokeMm(job)));
+                printed.set(pull, choked(pull, separation, job));
             }
         }
         return separation.withPrinted(printed);
     }
 
-    private static Region choked(int ground, Separation separation, double millimetres) {
+    private static Region choked(int ground, Separation separation, Job job) {
+        double millimetres = Underbase.chokeMm(job);
         List<Pull> pulls = separation.plan().pulls();
         List<Region> over = new ArrayList<>();
         StackSet inked = StackSet.NONE;
@@ -58,11 +60,17 @@ public final class Choke implements Shaper {
         StackSet own = StackSet.of(separation.table().rows().stream()
                 .filter(row -> row.shows(pulls.get(ground).ink()))
                 .mapToInt(Row::stack));
-        Region itself = separation.map().dissolve(own).union(rims(ground, separation));
+        Region itself = separation.map().dissolve(own);
         over.add(itself);
         Region without = separation.map().dissolve(inked.minus(pulls.get(ground).prints()));
         Region beneath = Region.union(over).shrunk(millimetres).minus(without.shrunk(millimetres));
-        return beneath.union(itself);
+        return Region.union(List.of(beneath, itself, rims(ground, separation), beside(ground, itself, separation, job)));
+    }
+
+    /** Where it shows it runs on beneath its neighbours to their very ends, as a trap does; else sheet would open at these ends. */
+    private static Region beside(int ground, Region itself, Separation separation, Job job) {
+        return itself.grown(job.registerMm(), Corners.ROUND)
+                .intersection(separation.printed().get(ground));
     }
 
     /** Where it runs on beneath inks that do without it, beside places where it shows. */
