@@ -13,7 +13,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -31,15 +30,13 @@ record FilmFiles(FilmSet set, FilmSettings settings, FilmFormats formats, Ledger
     void write() throws IOException {
         write(films(), "films.pdf");
         if (formats.has(Kind.PDF_INKS)) {
-            List<PdfFile.Plate> plates = new ArrayList<>();
-            for (int i = 0; i < set.films().size(); i++) {
-                Film film = set.films().get(i);
-                plates.add(new PdfFile.Plate(plate(i), film.ink().swatch(), film.page(settings)));
-            }
-            PdfFile.writePlates(
-                    set.title(),
-                    plates,
-                    ledger.create("inks.pdf", size("inks", set.layout().film().frame())));
+            List<PdfFile.Plate> plates = set.plates().stream()
+                    .map(plate -> new PdfFile.Plate(
+                            plate.name(),
+                            plate.film().ink().swatch(),
+                            plate.film().page(settings)))
+                    .toList();
+            PdfFile.writePlates(set.title(), plates, ledger.create("inks.pdf", size("inks", PdfFile.frame(plates))));
         }
         if (formats.tile().isPresent()) {
             List<Named> tiles = tiles(formats.tile().get());
@@ -47,12 +44,6 @@ record FilmFiles(FilmSet set, FilmSettings settings, FilmFormats formats, Ledger
                 write(tiles, "tiles.pdf");
             }
         }
-    }
-
-    /** The colorant's name: with its number, so that plates sort in print order and none is taken for a process colour. */
-    private String plate(int pull) {
-        return String.format(
-                Locale.ROOT, "%02d %s", pull + 1, set.films().get(pull).ink().name());
     }
 
     /** The file that holds a film in the first format asked for. */

@@ -7,12 +7,14 @@ import inkstrata.job.Job;
 import inkstrata.measure.Grid;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
+import inkstrata.plan.Side;
 import inkstrata.planar.CurvedOutlines;
 import inkstrata.positive.page.MmText;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -22,13 +24,23 @@ import java.util.stream.Collectors;
  * @param title of the print
  * @param names of files, without their ending, first printed first
  * @param films in the same order
+ * @param plates the same films as all are seen from the front, farthest from the eye first
  * @param layout of a film for the side that the sheet is printed on; of one for the other side everything is mirrored
  * @param notes what the printmaker should know about them
  */
-record FilmSet(String title, List<String> names, List<Film> films, FilmLayout layout, List<Note> notes) {
+record FilmSet(
+        String title, List<String> names, List<Film> films, List<Plate> plates, FilmLayout layout, List<Note> notes) {
+    /**
+     * A film as it is seen from the front, whichever side it is for.
+     *
+     * @param name with its number, so that plates sort in print order and none is taken for a process colour
+     */
+    record Plate(String name, Film film) {}
+
     FilmSet {
         names = List.copyOf(names);
         films = List.copyOf(films);
+        plates = List.copyOf(plates);
         notes = List.copyOf(notes);
     }
 
@@ -40,7 +52,8 @@ record FilmSet(String title, List<String> names, List<Film> films, FilmLayout la
         for (int i = 0; i < pulls.size(); i++) {
             SheetSide side = side(separation, i);
             int width = FilmLayout.labelWidth(sheet, picture(separation, side));
-            labels.add(Label.lines(title, i + 1, pulls.size(), pulls.get(i), side.mirrored(), settings.date(), width));
+            labels.add(Label.lines(
+                    title, i + 1, pulls.size(), pulls.get(i), Label.side(side.mirrored()), settings.date(), width));
         }
         int mostLines = labels.stream().mapToInt(List::size).max().orElse(0);
         List<List<Outline>> curves = CurvedOutlines.of(separation.printed(), separation.map(), separation.artwork());
@@ -58,7 +71,38 @@ record FilmSet(String title, List<String> names, List<Film> films, FilmLayout la
         }
         FilmLayout layout =
                 FilmLayout.of(sheet, picture(separation, SheetSide.of(sheet, sheet.side())), settings, mostLines);
-        return new FilmSet(title, FilmNames.of(separation.plan()), films, layout, notes(layout));
+        List<Plate> plates = sheet.farthestFirst(pulls).stream()
+                .map(pull -> plate(pull, films.get(pull), curves.get(pull), separation, settings, mostLines, title))
+                .toList();
+        return new FilmSet(title, FilmNames.of(separation.plan()), films, plates, layout, notes(layout));
+    }
+
+    private static Plate plate(
+            int pull,
+            Film film,
+            List<Outline> seenFromFront,
+            Separation separation,
+            FilmSettings settings,
+            int mostLines,
+            String title) {
+        String name = String.format(Locale.ROOT, "%02d %s", pull + 1, film.ink().name());
+        if (!film.side().mirrored()) {
+            return new Plate(name, film);
+        }
+        Sheet sheet = separation.table().sheet();
+        List<Pull> pulls = separation.plan().pulls();
+        SheetSide front = SheetSide.of(sheet, Side.FRONT);
+        Box picture = picture(separation, front);
+        List<String> label = Label.lines(
+                title,
+                pull + 1,
+                pulls.size(),
+                pulls.get(pull),
+                Label.sideOfBackPlate(),
+                settings.date(),
+                FilmLayout.labelWidth(sheet, picture));
+        FilmLayout layout = FilmLayout.of(sheet, picture, settings, mostLines);
+        return new Plate(name, new Film(film.title(), film.ink(), front, layout, seenFromFront, label));
     }
 
     private static SheetSide side(Separation separation, int pull) {

@@ -37,14 +37,14 @@ final class Label {
      * The lines of one film's label.
      *
      * @param number of the pull, from 1
+     * @param side which way up it lies
      * @param date as the job gives it; may be empty
      * @param width it may take, in grid steps
      */
-    static List<String> lines(
-            String title, int number, int pulls, Pull pull, boolean mirrored, String date, int width) {
+    static List<String> lines(String title, int number, int pulls, Pull pull, String side, String date, int width) {
         String what = shortened(title) + BETWEEN + "pull " + number + " of " + pulls + BETWEEN
                 + shortened(pull.ink().name());
-        String how = side(mirrored)
+        String how = side
                 + mesh(pull.ink()).map(mesh -> BETWEEN + mesh).orElse("")
                 + BETWEEN
                 + TRUE_SIZE
@@ -57,6 +57,11 @@ final class Label {
     /** Which way up a film lies on the screen. */
     static String side(boolean mirrored) {
         return "emulsion side up, " + (mirrored ? "mirrored for the back of the sheet" : "reads right");
+    }
+
+    /** Of a plate for the back, on one page with all others. */
+    static String sideOfBackPlate() {
+        return "seen from the front, mirror for the back";
     }
 
     /** What the job says about the screen, if it does. */

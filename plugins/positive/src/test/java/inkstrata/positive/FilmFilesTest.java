@@ -2,12 +2,15 @@ package inkstrata.positive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.job.JobReader;
 import inkstrata.plan.Side;
+import inkstrata.separation.Separation;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -16,9 +19,15 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 
 class FilmFilesTest {
+    private static final int PER_INCH = 72;
+
     @Test
     void eachFormatHasItsFiles() throws IOException {
         assertThat(films("svg")).containsExactly("01-sand.svg", "02-rot-blue.svg", "03-night.svg");
@@ -32,6 +41,36 @@ class FilmFilesTest {
                         "01-sand.png",
                         "02-rot-blue.png",
                         "03-night.png");
+    }
+
+    /** Of a sheet with an ink on its front and one on its back both plates lie as they are seen from the front; films do not. */
+    @Test
+    void platesForTheBackLieAsSeenFromTheFront() throws IOException {
+        Separation both = PrintExample.onBothSides();
+        Map<String, byte[]> files =
+                PrintExample.written(both, JobReader.read("job.yaml", "use: {positive: {formats: [pdf, pdf-inks]}}"));
+        try (PDDocument films = Loader.loadPDF(files.get("films.pdf"));
+                PDDocument inks = Loader.loadPDF(files.get("inks.pdf"))) {
+            BufferedImage page = new PDFRenderer(inks).renderImageWithDPI(0, PER_INCH, ImageType.RGB);
+            assertThat(at(page, 60, 100)).as("front").isEqualTo(0x112233);
+            assertThat(at(page, 140, 130)).as("back, as seen from the front").isEqualTo(0x224466);
+            assertThat(at(page, 300 - 140, 130)).as("back, mirrored").isEqualTo(0xffffff);
+            assertThat(at(page, 75, 105)).as("nearer to the eye").isEqualTo(0x112233);
+            assertThat(page.getWidth() * 25.4 / PER_INCH).isCloseTo(300, within(0.3));
+            BufferedImage back = new PDFRenderer(films).renderImageWithDPI(1, PER_INCH, ImageType.RGB);
+            assertThat(at(back, 300 - 140, 130)).isZero();
+            assertThat(at(back, 140, 130)).isEqualTo(0xffffff);
+        }
+        Map<String, Object> ledger = JSON.std.mapFrom(files.get("films.json"));
+        assertThat((List<?>) ledger.get("files"))
+                .filteredOn(entry -> ((Map<?, ?>) entry).get("file").equals("inks.pdf"))
+                .singleElement()
+                .satisfies(
+                        entry -> assertThat(((Map<?, ?>) entry).get("widthMm")).isEqualTo(300));
+    }
+
+    private static int at(BufferedImage page, double xMm, double yMm) {
+        return page.getRGB((int) (xMm * PER_INCH / 25.4), (int) (yMm * PER_INCH / 25.4)) & 0xffffff;
     }
 
     @Test

@@ -15,7 +15,7 @@ class LabelTest {
 
     @Test
     void saysTitlePullInkAndSide() {
-        assertThat(Label.lines("Tide mill", 3, 9, SAND, false, "", NARROW))
+        assertThat(Label.lines("Tide mill", 3, 9, SAND, Label.side(false), "", NARROW))
                 .containsExactly(
                         "Tide mill \u00b7 pull 3 of 9 \u00b7 sand",
                         "emulsion side up, reads right \u00b7 print at 100 %");
@@ -23,25 +23,25 @@ class LabelTest {
 
     @Test
     void saysThatThePictureIsMirrored() {
-        assertThat(String.join(" ", Label.lines("Tide mill", 3, 9, SAND, true, "", NARROW)))
+        assertThat(String.join(" ", Label.lines("Tide mill", 3, 9, SAND, Label.side(true), "", NARROW)))
                 .contains("mirrored for the back of the sheet");
     }
 
     @Test
     void linesAreBrokenBetweenWordsAndWithinAWordThatIsTooLong() {
         String long1 = "word ".repeat(18).strip();
-        List<String> lines = Label.lines(long1, 1, 1, SAND, false, "", NARROW);
+        List<String> lines = Label.lines(long1, 1, 1, SAND, Label.side(false), "", NARROW);
         assertThat(String.join(" ", lines)).startsWith(long1);
         assertThat(lines).hasSizeGreaterThan(1).allMatch(LabelTest::fits);
         String long2 = "\ud83d\udc1f".repeat(90);
-        List<String> wide = Label.lines(long2, 1, 1, SAND, false, "", NARROW);
+        List<String> wide = Label.lines(long2, 1, 1, SAND, Label.side(false), "", NARROW);
         assertThat(String.join("", wide)).startsWith(long2);
         assertThat(wide).hasSizeGreaterThan(1).allMatch(LabelTest::fits);
     }
 
     @Test
     void aTitleWithoutEndIsCut() {
-        List<String> lines = Label.lines("x".repeat(10_000), 1, 1, SAND, false, "", NARROW);
+        List<String> lines = Label.lines("x".repeat(10_000), 1, 1, SAND, Label.side(false), "", NARROW);
         assertThat(String.join("", lines)).contains("x\u2026").hasSizeLessThan(250);
     }
 

@@ -82,6 +82,39 @@ final class PrintExample {
                 List.of());
     }
 
+    /** Two inks on a sheet of 300 x 300 mm, seen from the front: the first there, the second on the back, right of it and partly beneath. */
+    static Separation onBothSides() {
+        Separation front = print(
+                new Size(300, 300),
+                new Frame(50, 75, 150, 150),
+                Side.FRONT,
+                RegionExample.of(RegionExample.polygon(RegionExample.rectangle(50, 75, 50, 75))),
+                RegionExample.of(RegionExample.polygon(RegionExample.rectangle(70, 100, 80, 40))));
+        List<Ink> inks = front.table().inks();
+        Ink back = new Ink(
+                inks.get(1).name(),
+                inks.get(1).swatch(),
+                inks.get(1).hiding(),
+                inks.get(1).mesh(),
+                false,
+                inks.get(1).film(),
+                Optional.of(Side.BACK),
+                Optional.empty());
+        List<Pull> pulls = List.of(
+                front.plan().pulls().get(0),
+                new Pull(back, front.plan().pulls().get(1).prints()));
+        return new Separation(
+                front.artwork(),
+                front.map(),
+                new PlanningTable(
+                        front.table().sheet(),
+                        List.of(inks.get(0), back),
+                        front.table().rows()),
+                new PrintPlan(pulls, List.of()),
+                front.printed(),
+                List.of());
+    }
+
     /** Three inks on a sheet of 500 x 700 mm. */
     static Separation poster(Side side) {
         return print(

@@ -55,14 +55,11 @@ public final class PdfFile {
      * numbers as the alternate colour. All overprint (11.7.4): what a film leaves out is left out of its areas already, so a
      * plate never takes away from another.
      *
-     * @param plates one or more, first printed first; their names differ
+     * @param plates one or more, farthest from the eye first; their names differ
      */
     public static void writePlates(String title, List<Plate> plates, OutputStream out) throws IOException {
         try (PDDocument document = begin(title)) {
-            Frame frame = plates.stream()
-                    .map(plate -> plate.page().frame())
-                    .reduce(PdfFile::around)
-                    .orElseThrow();
+            Frame frame = frame(plates);
             PDPage sheet = sheet(document, frame, plates.get(0).page().trim());
             PDResources resources = new PDResources();
             PDExtendedGraphicsState over = new PDExtendedGraphicsState();
@@ -82,6 +79,14 @@ public final class PdfFile {
             sheet.setContents(content);
             save(document, out);
         }
+    }
+
+    /** The page that holds all plates. */
+    public static Frame frame(List<Plate> plates) {
+        return plates.stream()
+                .map(plate -> plate.page().frame())
+                .reduce(PdfFile::around)
+                .orElseThrow();
     }
 
     private static Frame around(Frame one, Frame other) {
