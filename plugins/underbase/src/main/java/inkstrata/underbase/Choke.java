@@ -64,7 +64,8 @@ public final class Choke implements Shaper {
         over.add(itself);
         Region without = separation.map().dissolve(inked.minus(pulls.get(ground).prints()));
         Region beneath = Region.union(over).shrunk(millimetres).minus(without.shrunk(millimetres));
-        return Region.union(List.of(beneath, itself, rims(ground, separation), beside(ground, itself, separation, job)));
+        return Region.union(
+                List.of(beneath, itself, rims(ground, separation), beside(ground, itself, separation, job)));
     }
 
     /** Where it shows it runs on beneath its neighbours to their very ends, as a trap does; else sheet would open at these ends. */
