@@ -21,8 +21,8 @@ public non-sealed interface Planner extends Plugin {
     }
 
     /**
-     * Elements of the artwork, {@code #id}, or files, whose drawings this planner wants to know the place of: a row of the table names those
-     * that have paint there.
+     * Elements of the artwork, {@code #name}, or files, whose drawings this planner wants to know the place of: a row of the table names
+     * those that have paint there; elements where nothing hides it.
      */
     default Set<String> drawings(Job job) {
         return Set.of();

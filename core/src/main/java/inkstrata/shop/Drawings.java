@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /**
  * Drawings of their own: parts of the artwork, or other files, whose place is known whatever lies above.
  *
- * <p>What an ink is bound to leaves the picture; what a planner asks about stays in it, and is there twice.
+ * <p>What an ink is bound to leaves the picture; what a planner asks about stays in it, and is there twice where nothing hides it.
  */
 public final class Drawings {
     /** Pages of two files may differ by so much, in millimetres (our own choice). */
@@ -80,6 +80,8 @@ public final class Drawings {
         }
         Map<String, Layer> ofPlanners = new LinkedHashMap<>();
         asked.stream().filter(Drawings::isElement).forEach(name -> ofPlanners.put(name, layers.find(name)));
+        Map<String, Uncovered> kept = new LinkedHashMap<>();
+        ofPlanners.forEach((name, layer) -> kept.put(name, new Uncovered(name, layer, job.sheetColour())));
         List<FlatShape> shapes = new ArrayList<>();
         for (FlatShape shape : artwork.shapes()) {
             List<Ink> bound = ofInks.keySet().stream()
@@ -89,16 +91,14 @@ public final class Drawings {
             if (bound.isEmpty()) {
                 shapes.add(shape);
             }
-            ofPlanners.forEach((name, layer) -> {
-                if (isIn(layer, shape)) {
-                    shapes.add(shape.in(name));
-                }
-            });
+            if (bound.isEmpty()) {
+                kept.values().forEach(drawing -> drawing.add(shape, shapes));
+            }
         }
         return artwork.withShapes(shapes);
     }
 
-    private static boolean isIn(Layer layer, FlatShape shape) {
+    static boolean isIn(Layer layer, FlatShape shape) {
         return shape.drawing().isEmpty()
                 && shape.source().layers().stream().anyMatch(around -> around.number() == layer.number());
     }

@@ -8,6 +8,8 @@ import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Inspection;
+import inkstrata.separation.Quantity;
+import inkstrata.separation.Quantity.Unit;
 import inkstrata.separation.Separation;
 import java.util.Comparator;
 import java.util.List;
@@ -41,17 +43,20 @@ public final class InkHeight implements Inspector {
                 .max(Comparator.comparingDouble((Row row) -> micrometres(row.stack(), pulls, job))
                         .thenComparing(Row::areaMm2))
                 .orElseThrow();
+        double micrometres = micrometres(most.stack(), pulls, job);
         return Inspection.of(List.of(new Finding(
-                Severity.WARNING,
-                "ink height",
-                separation.map().dissolve(StackSet.of(most.stack())).somewhere(),
-                String.format(
-                        Locale.ROOT,
-                        "about %.0f µm of dry ink, %.1f cm² in all are too high",
-                        micrometres(most.stack(), pulls, job),
-                        tooHigh.stream().mapToDouble(Row::areaMm2).sum() / 100),
-                String.format(Locale.ROOT, "%.0f µm", highest),
-                "Take finer cloth or fewer steps, keep the place free of earlier ones, or raise reduction.highest.")));
+                        Severity.WARNING,
+                        "ink height",
+                        separation.map().dissolve(StackSet.of(most.stack())).somewhere(),
+                        String.format(
+                                Locale.ROOT,
+                                "about %.0f µm of dry ink, %.1f cm² in all are too high",
+                                micrometres,
+                                tooHigh.stream().mapToDouble(Row::areaMm2).sum() / 100),
+                        String.format(Locale.ROOT, "%.0f µm", highest),
+                        "Take finer cloth or fewer steps, keep the place free of earlier ones, or raise reduction.highest.")
+                .withQuantity(Quantity.of(micrometres, highest, Unit.MICROMETRES))
+                .withArea(separation.map().dissolve(StackSet.of(tooHigh.stream().mapToInt(Row::stack))))));
     }
 
     /** The dry ink that a stack gets from all its pulls: by their meshes, else by the film that the job assumes. */

@@ -23,7 +23,9 @@ import java.util.stream.IntStream;
 /**
  * One screen altered from pull to pull: each ink prints wherever it shows and wherever an ink shows that lies nearer to the eye.
  *
- * <p>So prints nest, and need no traps: beneath each lies all of the next (common practice, no source).
+ * <p>So prints nest, and need no traps: beneath each lies all of the next (common practice, no source). What the job keeps is masked off
+ * all pulls but its own; beside it prints nest all the same, so that one screen can be altered for them ({@link Kept}). A ground that
+ * is to be seen is the first step like any other, for one that is choked could not be altered into the next.
  */
 public final class Reduction implements Planner {
     private static final String NOTHING = "nothing";
@@ -46,7 +48,7 @@ public final class Reduction implements Planner {
                 Option.text(
                         "keep",
                         NOTHING,
-                        "elements (#id) and SVG files, parted by commas, that other pulls spare: only their own colour prints there"),
+                        "layers or elements (#name) and SVG files, parted by commas: only their own colour prints there, masked off other pulls"),
                 Option.number(
                         "film",
                         "8",
@@ -129,28 +131,20 @@ public final class Reduction implements Planner {
                     .mapToObj(other -> shownBy(pulls.get(other), table))
                     .reduce(StackSet.NONE, StackSet::or);
             Pull pull = pulls.get(step);
-            if (pull.ground()) {
+            StackSet own = shownBy(pull, table);
+            if (pull.ground() && own.isEmpty()) {
                 nested.add(pull);
                 continue;
             }
-            StackSet own = shownBy(pull, table).and(kept);
-            nested.add(pull.withPrints(pull.prints().or(prints).minus(kept).or(own)));
+            StackSet needed = pull.ground() ? pull.prints() : own.and(kept);
+            nested.add(new Pull(pull.ink(), pull.prints().or(prints).minus(kept).or(needed)));
         }
         PrintPlan plan =
                 soFar.withPulls(nested).withDecision(new Decision(id(), "", what(nested), why(nested, table, job)));
-        return keep.isEmpty() ? plan : plan.withDecision(spared(keep, kept, table));
-    }
-
-    private Decision spared(Set<String> keep, StackSet kept, PlanningTable table) {
-        double area = table.rows().stream()
-                .filter(row -> kept.contains(row.stack()))
-                .mapToDouble(PlanningTable.Row::areaMm2)
-                .sum();
-        return new Decision(
-                id(),
-                "",
-                String.join(", ", keep) + ": only their own colour prints there, other pulls spare them.",
-                String.format(Locale.ROOT, "The job keeps them: %.1f cm².", area / 100));
+        for (Decision decision : Kept.decisions(id(), keep, nested, table)) {
+            plan = plan.withDecision(decision);
+        }
+        return plan;
     }
 
     private static StackSet shownBy(Pull pull, PlanningTable table) {

@@ -12,12 +12,14 @@ import inkstrata.plugin.Inspector;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.Inspection;
+import inkstrata.separation.Quantity;
+import inkstrata.separation.Quantity.Unit;
 import inkstrata.separation.Separation;
+import inkstrata.separation.Subject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Finds steps of a reduction whose colour does not bear being printed over the steps beneath it: colours that form no chain. */
 public final class StepColours implements Inspector {
@@ -31,7 +33,7 @@ public final class StepColours implements Inspector {
         return "steps of a reduction that look wrong over the steps beneath them";
     }
 
-    /** A warning for each ink that changes, where most of it shows; with the colour that would be printed instead. */
+    /** A warning for each ink that changes, where most of it shows that does; with the colour that would be printed instead. */
     @Override
     public Inspection inspect(Separation separation, Job job) {
         if (!Reduction.isOn(job)) {
@@ -40,38 +42,60 @@ public final class StepColours implements Inspector {
         double tolerance = Reduction.tolerance(job);
         Prediction prediction = new Prediction(separation.table().sheet());
         List<Finding> findings = new ArrayList<>();
-        for (Pull pull : separation.plan().pulls()) {
-            largest(pull.ink(), separation).ifPresent(row -> {
-                Spectrum seen = seen(row.stack(), prediction, separation);
-                double change = Ciede2000.difference(prediction.lab(List.of(pull.ink())), seen.lab());
-                if (change > tolerance) {
-                    findings.add(
-                            new Finding(
-                                    Severity.WARNING,
-                                    "step colour",
-                                    separation
-                                            .map()
-                                            .dissolve(StackSet.of(row.stack()))
-                                            .somewhere(),
-                                    String.format(
-                                            Locale.ROOT,
-                                            "%s comes out as about %s over the steps beneath it, %.1f from its colour (CIEDE2000)",
-                                            pull.ink().name(),
-                                            seen.rgb(),
-                                            change),
-                                    String.format(Locale.ROOT, "%.1f", tolerance),
-                                    "Take an ink that hides more, print it earlier, or print the picture without a reduction."));
-                }
-            });
+        for (int pull = 0; pull < separation.plan().pulls().size(); pull++) {
+            Ink ink = separation.plan().pulls().get(pull).ink();
+            List<Step> changed = separation.table().rows().stream()
+                    .filter(row ->
+                            row.areaMm2() > 0 && row.top().filter(ink::equals).isPresent())
+                    .map(row -> step(row, ink, prediction, separation))
+                    .filter(step -> step.change() > tolerance)
+                    .toList();
+            if (!changed.isEmpty()) {
+                findings.add(finding(pull, changed, tolerance, separation));
+            }
         }
         return Inspection.of(findings);
     }
 
-    private static Optional<Row> largest(Ink ink, Separation separation) {
-        return separation.table().rows().stream()
-                .filter(row -> row.top().filter(ink::equals).isPresent())
-                .filter(row -> row.areaMm2() > 0)
-                .max(Comparator.comparingDouble(Row::areaMm2));
+    /**
+     * A place where an ink shows.
+     *
+     * @param seen what it comes out as
+     * @param change how far that is from the ink alone (CIEDE2000)
+     */
+    private record Step(Row row, Spectrum seen, double change) {}
+
+    private static Step step(Row row, Ink ink, Prediction prediction, Separation separation) {
+        Spectrum seen = seen(row.stack(), prediction, separation);
+        return new Step(row, seen, Ciede2000.difference(prediction.lab(List.of(ink)), seen.lab()));
+    }
+
+    private static Finding finding(int pull, List<Step> changed, double tolerance, Separation separation) {
+        String ink = separation.plan().pulls().get(pull).ink().name();
+        Step largest = changed.stream()
+                .max(Comparator.comparingDouble(step -> step.row().areaMm2()))
+                .orElseThrow();
+        return new Finding(
+                        Severity.WARNING,
+                        "step colour",
+                        separation
+                                .map()
+                                .dissolve(StackSet.of(largest.row().stack()))
+                                .somewhere(),
+                        String.format(
+                                Locale.ROOT,
+                                "%s comes out as about %s over the steps beneath it, %.1f from its colour (CIEDE2000)",
+                                ink,
+                                largest.seen().rgb(),
+                                largest.change()),
+                        String.format(Locale.ROOT, "%.1f", tolerance),
+                        "Take an ink that hides more, print it earlier, or print the picture without a reduction.")
+                .about(Subject.ink(ink).withPull(pull))
+                .withQuantity(Quantity.of(largest.change(), tolerance, Unit.CIEDE2000))
+                .withArea(separation
+                        .map()
+                        .dissolve(StackSet.of(
+                                changed.stream().mapToInt(step -> step.row().stack()))));
     }
 
     /** What all inks that print at a stack look like over each other. */

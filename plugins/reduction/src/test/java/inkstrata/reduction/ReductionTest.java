@@ -28,6 +28,7 @@ import inkstrata.separation.Finding;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.RandomDrawing;
 import inkstrata.separation.Separation;
+import inkstrata.separation.Subject;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -129,6 +130,45 @@ class ReductionTest {
                 .extracting(Pull::prints)
                 .containsExactly(StackSet.of(1, 2, 3), StackSet.of(2, 3, 4), StackSet.of(3));
         assertThat(new Reduction().drawings(Job.DEFAULT)).isEmpty();
+        assertThat(new Reduction().plan(table, start(table.inks()), job).decisions())
+                .extracting(decision -> decision.about() + ": " + decision.what())
+                .endsWith(
+                        ": Kept: #sun, more.svg. Only each place's own colour prints there, without other steps beneath it.",
+                        "sand: It leaves out 0.0 cm² of what is kept, which rust prints later.");
+    }
+
+    /** A white that is to be seen and is the ground too is the first step: choked it could not be altered into the next. */
+    @Test
+    void aGroundThatShowsIsAStep() {
+        PlanningTable table = table(List.of(SAND, RUST), row(0), row(1, SAND), row(2, RUST));
+        List<Pull> pulls =
+                List.of(new Pull(SAND, StackSet.of(1)).asGround(StackSet.of(2)), new Pull(RUST, StackSet.of(2)));
+        assertThat(new Reduction()
+                        .plan(table, new PrintPlan(pulls, List.of()), on())
+                        .pulls())
+                .containsExactly(new Pull(SAND, StackSet.of(1, 2)), new Pull(RUST, StackSet.of(2)));
+        List<Pull> hidden =
+                List.of(new Pull(NIGHT, StackSet.NONE).asGround(StackSet.of(2)), new Pull(RUST, StackSet.of(2)));
+        assertThat(new Reduction()
+                        .plan(table, new PrintPlan(hidden, List.of()), on())
+                        .pulls())
+                .isEqualTo(hidden);
+    }
+
+    /** Looked at is every place where a step shows, not only the largest. */
+    @Test
+    void aStepThatChangesInOnePlaceAloneIsFound() {
+        Ink clear = new Ink("rust", RUST.swatch(), 0.1, Optional.empty(), false);
+        Separation drawn = new FlatDrawing(60, 40)
+                .fill(NIGHT, Outline.rectangle(5, 5, 10, 10))
+                .fill(clear, Outline.rectangle(20, 5, 30, 30))
+                .fill(clear, Outline.rectangle(7, 7, 4, 4))
+                .separated((ink, row) -> row.inks().contains(Optional.of(ink)), NIGHT, clear);
+        assertThat(new StepColours().inspect(drawn, on()).findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.subject()).isEqualTo(Subject.ink("rust").withPull(1));
+            assertThat(finding.place().x()).isBetween(7.0, 11.0);
+            assertThat(finding.area().orElseThrow().areaMm2()).isCloseTo(16, within(1e-6));
+        });
     }
 
     @Test
