@@ -21,7 +21,8 @@ import org.junit.jupiter.api.Test;
 
 /** A white that shows in some places and is the ground in others: in the one it is an ink like all, in the other it holds nothing. */
 class GroundsTest {
-    private static final Ink WHITE = ink("white", "#fcfcfc");
+    /** One that can be told from the sheet of these drawings, which is white. */
+    private static final Ink WHITE = ink("white", "#d8e4ee");
     private static final Ink GOLD = ink("gold", "#e8b83a");
     private static final Ink ROSE = ink("rose", "#d86070");
 

@@ -164,11 +164,13 @@ class ReductionTest {
                 .fill(clear, Outline.rectangle(20, 5, 30, 30))
                 .fill(clear, Outline.rectangle(7, 7, 4, 4))
                 .separated((ink, row) -> row.inks().contains(Optional.of(ink)), NIGHT, clear);
-        assertThat(new StepColours().inspect(drawn, on()).findings()).singleElement().satisfies(finding -> {
-            assertThat(finding.subject()).isEqualTo(Subject.ink("rust").withPull(1));
-            assertThat(finding.place().x()).isBetween(7.0, 11.0);
-            assertThat(finding.area().orElseThrow().areaMm2()).isCloseTo(16, within(1e-6));
-        });
+        assertThat(new StepColours().inspect(drawn, on()).findings())
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.subject()).isEqualTo(Subject.ink("rust").withPull(1));
+                    assertThat(finding.place().x()).isBetween(7.0, 11.0);
+                    assertThat(finding.area().orElseThrow().areaMm2()).isCloseTo(16, within(1e-6));
+                });
     }
 
     @Test

@@ -150,15 +150,20 @@ class UnderbaseTest {
                                         .knockedOut(GOLD),
                                 "enabled: true"),
                         asked);
-        assertThat(new SheetColours().inspect(based, asked).findings()).singleElement().satisfies(finding -> {
-            assertThat(finding.rule()).isEqualTo("ground looks out");
-            assertThat(finding.measured()).isEqualTo("underbase stays 0.30 mm behind the edge of the inks over it");
-            assertThat(finding.remedy())
-                    .isEqualTo("Set underbase.choke to 0.40 mm or leave it out, or keep pulls closer to each other.");
-            assertThat(finding.subject()).isEqualTo(Subject.ink("underbase").withPull(0));
-            assertThat(finding.quantity()).contains(Quantity.of(0.3, 0.4, Unit.MILLIMETRES));
-            assertThat(finding.area()).isEmpty();
-        });
+        assertThat(new SheetColours().inspect(based, asked).findings())
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.rule()).isEqualTo("ground looks out");
+                    assertThat(finding.measured())
+                            .isEqualTo("underbase stays 0.30 mm behind the edge of the inks over it");
+                    assertThat(finding.remedy())
+                            .isEqualTo(
+                                    "Set underbase.choke to 0.40 mm or leave it out, or keep pulls closer to each other.");
+                    assertThat(finding.subject())
+                            .isEqualTo(Subject.ink("underbase").withPull(0));
+                    assertThat(finding.quantity()).contains(Quantity.of(0.3, 0.4, Unit.MILLIMETRES));
+                    assertThat(finding.area()).isEmpty();
+                });
     }
 
     /** Two whites are one film and one screen; where the artwork's is to be seen it keeps its edge, elsewhere it stays behind. */
