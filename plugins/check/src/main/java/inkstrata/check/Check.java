@@ -53,9 +53,10 @@ public final class Check implements Inspector {
         Counted counted = Counted.of(planned);
         RegisterLimit limit = RegisterLimit.of(
                 counted.of(films, registerMm),
+                counted.of(planned.printed(), registerMm),
                 counted.picture(),
                 planned.artwork().frame(),
                 registerMm);
-        return new LimitFindings(limit, counted);
+        return new LimitFindings(limit, counted, LostRegister.among(limit.openings(), films, counted, registerMm));
     }
 }

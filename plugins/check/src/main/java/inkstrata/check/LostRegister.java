@@ -64,14 +64,14 @@ record LostRegister(Set<Opening> openings, List<Piece> pieces, OptionalDouble pl
         if (lost.isEmpty()) {
             return NOTHING;
         }
-        List<Region> planned = counted.of(counted.planned().printed());
+        List<Region> planned = counted.of(counted.planned().printed(), registerMm);
         Frame frame = counted.planned().artwork().frame();
         double reach = RegisterLimit.reach(registerMm);
         FilmMap map = FilmMap.of(planned, counted.picture(), frame);
         Outlines outlines = Outlines.of(map, reach);
         Map<Opening, Double> allowed = new HashMap<>();
         Map<Integer, Opening> worst = new LinkedHashMap<>();
-        List<Lacking> pieces = lacking(counted.of(films), planned, frame);
+        List<Lacking> pieces = lacking(counted.of(films, registerMm), planned, frame);
         for (Opening opening : lost) {
             Optional<Opening> own = SmallestOpening.near(
                     map, outlines, opening.middle(), NEAR_MM * Grid.STEPS_PER_MM + opening.size(), reach);

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 class GroundsTest {
     /** One that can be told from the sheet of these drawings, which is white. */
     private static final Ink WHITE = ink("white", "#d8e4ee");
+
     private static final Ink GOLD = ink("gold", "#e8b83a");
     private static final Ink ROSE = ink("rose", "#d86070");
 

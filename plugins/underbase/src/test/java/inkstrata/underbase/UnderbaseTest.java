@@ -129,7 +129,8 @@ class UnderbaseTest {
     void theChokeFollowsTheRegister() {
         FlatDrawing square = new FlatDrawing(60, 40).fill(GOLD, Outline.rectangle(5, 5, 20, 20));
         for (double register : new double[] {0, 0.1, 0.3, 0.4, 1, 5}) {
-            Job asked = JobReader.read("job.yaml", "{register: " + register + " mm, use: {underbase: {enabled: true}}}");
+            Job asked =
+                    JobReader.read("job.yaml", "{register: " + register + " mm, use: {underbase: {enabled: true}}}");
             Separation based = new Choke().shape(onBlack(square, "enabled: false", GOLD), asked);
             Separation choked = new Choke().shape(planned(square.knockedOut(GOLD), "enabled: true"), asked);
             double side = 20 - 2 * register;
@@ -190,7 +191,10 @@ class UnderbaseTest {
                 .fill(GOLD, Outline.rectangle(5, 5, 20, 10))
                 .fill(PLAIN, Outline.rectangle(25, 5, 20, 10));
         double c = CHOKE_MM;
-        assertThat(onBlack(drawing, "enabled: true", GOLD, PLAIN).printed().get(0).areaMm2())
+        assertThat(onBlack(drawing, "enabled: true", GOLD, PLAIN)
+                        .printed()
+                        .get(0)
+                        .areaMm2())
                 .isCloseTo((20 - c) * (10 - 2 * c) + 2 * c * c + 20 * 10, within(1e-3));
     }
 
