@@ -44,11 +44,12 @@ public record FilmReader(Sheet sheet, Frame picture) {
     /**
      * Reads one from whatever file it was drawn in.
      *
-     * @param ink that it is the film of: for one that is printed on the back it is mirrored
+     * @param ink that it is the film of: for one that is printed on the back it is mirrored, unless it says otherwise
      */
     public Film read(FilmDrawing drawing, Ink ink) {
-        Similarity turn =
-                sheet.side(ink) == Side.BACK ? Similarity.mirror(sheet.size().width()) : Similarity.NONE;
+        Similarity turn = sheet.side(ink) == Side.BACK && !drawing.seenFromFront()
+                ? Similarity.mirror(sheet.size().width())
+                : Similarity.NONE;
         FilmPage place = new FilmPage(sheet.size(), turn.of(picture));
         Artwork page = place.place(drawing);
         boolean isMixed = !page.shapes().stream().allMatch(shape -> shape.isOpaque());

@@ -57,8 +57,13 @@ final class DirtyDrawing {
                 number(0),
                 number(SIDE_MM),
                 number(SIDE_MM)));
-        svg.append("<metadata id='m'><x:rdf>anything</x:rdf></metadata><defs id='defs'><path id='p' d='M0 0h5v5z'/></defs>\n");
-        svg.append("<style>.s0{fill:").append(colour()).append("} .s1 { fill : ").append(colour()).append("; }</style>\n");
+        svg.append(
+                "<metadata id='m'><x:rdf>anything</x:rdf></metadata><defs id='defs'><path id='p' d='M0 0h5v5z'/></defs>\n");
+        svg.append("<style>.s0{fill:")
+                .append(colour())
+                .append("} .s1 { fill : ")
+                .append(colour())
+                .append("; }</style>\n");
         svg.append("<x:view guides='true'/>\n<g transform='translate(")
                 .append(number(left))
                 .append(" 0)' x:label='Layer 1' id='layer1'>\n");
@@ -100,7 +105,11 @@ final class DirtyDrawing {
     private void rectangle(double x, double y, double width, double height) {
         svg.append("<rect ").append(paint());
         svg.append(" x='").append(number(x)).append("' y='").append(number(y));
-        svg.append("' width='").append(number(width)).append("' height='").append(number(height)).append("'/>\n");
+        svg.append("' width='")
+                .append(number(width))
+                .append("' height='")
+                .append(number(height))
+                .append("'/>\n");
     }
 
     private void polygon() {
@@ -108,7 +117,12 @@ final class DirtyDrawing {
         double y = place();
         double size = size();
         boolean relative = random.nextBoolean();
-        svg.append("<path ").append(paint()).append(" d='M").append(number(x)).append(',').append(number(y));
+        svg.append("<path ")
+                .append(paint())
+                .append(" d='M")
+                .append(number(x))
+                .append(',')
+                .append(number(y));
         for (int i = 2 + random.nextInt(5); i > 0; i--) {
             double toX = relative ? size * (random.nextDouble() - 0.5) : x + size * random.nextDouble();
             double toY = relative ? size * (random.nextDouble() - 0.5) : y + size * random.nextDouble();
@@ -120,7 +134,11 @@ final class DirtyDrawing {
     private void disc() {
         svg.append(random.nextBoolean() ? "<circle " : "<ellipse ").append(paint());
         boolean circle = svg.lastIndexOf("<circle") > svg.lastIndexOf("<ellipse");
-        svg.append(" cx='").append(number(place())).append("' cy='").append(number(place())).append("' ");
+        svg.append(" cx='")
+                .append(number(place()))
+                .append("' cy='")
+                .append(number(place()))
+                .append("' ");
         svg.append(circle ? "r='" : "rx='").append(number(size() / 2)).append("'");
         svg.append(circle ? "" : " ry='" + number(size() / 3) + "'").append("/>\n");
     }
@@ -129,7 +147,12 @@ final class DirtyDrawing {
         double x = place();
         double y = place();
         double size = size();
-        svg.append("<path ").append(paint()).append(" d='M").append(number(x)).append(' ').append(number(y));
+        svg.append("<path ")
+                .append(paint())
+                .append(" d='M")
+                .append(number(x))
+                .append(' ')
+                .append(number(y));
         for (int i = 1 + random.nextInt(3); i > 0; i--) {
             svg.append('C');
             for (int j = 0; j < 3; j++) {
@@ -141,7 +164,9 @@ final class DirtyDrawing {
     }
 
     private void line() {
-        svg.append("<polyline fill='none' stroke='").append(colour()).append("' stroke-linejoin='round' stroke-width='");
+        svg.append("<polyline fill='none' stroke='")
+                .append(colour())
+                .append("' stroke-linejoin='round' stroke-width='");
         svg.append(number(0.5 + 3 * random.nextDouble())).append("' points='");
         for (int i = 2 + random.nextInt(3); i > 0; i--) {
             svg.append(number(place())).append(',').append(number(place())).append(' ');
@@ -193,7 +218,11 @@ final class DirtyDrawing {
             case 1 -> wrapped("<g transform='rotate(90 " + number(x) + " " + number(y) + ")'>", depth);
             case 2 -> wrapped("<g transform='matrix(-1 0 0 1 " + number(60) + " 0)'>", depth);
             case 3 -> wrapped("<g transform='scale(0.5)'><g transform='scale(2)'>", depth);
-            case 4 -> wrapped("<g transform='rotate(" + random.nextInt(360) + " " + number(x) + " " + number(y) + ") scale(1.1)'>", depth);
+            case 4 ->
+                wrapped(
+                        "<g transform='rotate(" + random.nextInt(360) + " " + number(x) + " " + number(y)
+                                + ") scale(1.1)'>",
+                        depth);
             default -> wrapped("<g id='layer1' class='cls-1' style='fill-rule:evenodd;;'>", depth);
         }
     }

@@ -59,6 +59,17 @@ class FilmFormatsTest {
         isRight(say("check", boats, films));
     }
 
+    /** One ink on the back of the sheet, the others on its front. */
+    @ParameterizedTest
+    @ValueSource(strings = {"svg", "pdf", "pdf-inks", "png"})
+    void soAreSetsForBothSides(String format) throws IOException {
+        job("sheet: {size: 140 x 130 mm, hiding: 0.3}\nartwork: {place: {x: 15 mm, y: 30 mm}}\n"
+                + "inks: [{name: rust, prints: \"#d2603f\", side: back}]\n"
+                + "use: {positive: {formats: " + format + ", resolution: 600}}");
+        say("separate", boats, "-o", films).isDone();
+        isRight(say("check", boats, films));
+    }
+
     @Test
     void allFormatsInOneFolderAreRightTogether() throws IOException {
         job(ALL);

@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
  * @param title of the print
  * @param names of files, without their ending, first printed first
  * @param films in the same order
- * @param plates the same films as all are seen from the front, farthest from the eye first
+ * @param plates the same films as all are seen from the front, farthest from the eye first; a single one as it is
  * @param layout of a film for the side that the sheet is printed on; of one for the other side everything is mirrored
  * @param notes what the printmaker should know about them
  */
@@ -86,7 +86,7 @@ record FilmSet(
             int mostLines,
             String title) {
         String name = String.format(Locale.ROOT, "%02d %s", pull + 1, film.ink().name());
-        if (!film.side().mirrored()) {
+        if (!film.side().mirrored() || separation.plan().pulls().size() == 1) {
             return new Plate(name, film);
         }
         Sheet sheet = separation.table().sheet();

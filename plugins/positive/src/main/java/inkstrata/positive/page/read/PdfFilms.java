@@ -24,7 +24,8 @@ import org.apache.pdfbox.pdmodel.common.PDPageLabels;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 
 /**
- * Reads films from PDF (ISO 32000-1): a page is a film, unless it is painted with several named colorants; then each of these is one.
+ * Reads films from PDF (ISO 32000-1): a page is a film, unless it is painted with several named colorants; then each of these is one. A page with several plates shows the print: those for
+ * the back lie as they are seen from the front.
  *
  * <p>Outlines are read as outlines. A page is painted once, when the file is opened, and what was painted is kept.
  */
@@ -79,7 +80,7 @@ public final class PdfFilms implements FilmFormat {
                 PdfMarks.Painted painted = painted(name, document, page, place);
                 List<String> plates = plates(painted.marks());
                 if (plates.isEmpty()) {
-                    sheets.add(new Sheet(name, page + 1, labels[page], place, painted, PdfFilms::page));
+                    sheets.add(new Sheet(name, page + 1, labels[page], place, painted, false, PdfFilms::page));
                 }
                 for (int plate = 0; plate < plates.size(); plate++) {
                     String colorant = plates.get(plate);
@@ -90,6 +91,7 @@ public final class PdfFilms implements FilmFormat {
                             label,
                             place,
                             painted,
+                            plates.size() > 1,
                             mark -> mark.paint().on(colorant)));
                 }
             }
@@ -177,6 +179,7 @@ public final class PdfFilms implements FilmFormat {
             String label,
             PdfPage place,
             PdfMarks.Painted painted,
+            boolean seenFromFront,
             Function<PdfMark, Optional<Rgb>> shade)
             implements FilmSheet {
         @Override
@@ -184,7 +187,8 @@ public final class PdfFilms implements FilmFormat {
             List<FlatShape> shapes = painted.marks().stream()
                     .flatMap(mark -> shade.apply(mark).map(mark::in).stream())
                     .toList();
-            return new FilmDrawing(new Artwork(name, place.frame(), shapes, List.of()), place.trim(), painted.blurMm());
+            return new FilmDrawing(
+                    new Artwork(name, place.frame(), shapes, List.of()), place.trim(), painted.blurMm(), seenFromFront);
         }
     }
 }
