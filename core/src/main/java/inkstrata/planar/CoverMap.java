@@ -72,6 +72,11 @@ public final class CoverMap {
         return map.dissolve(StackSet.of(IntStream.range(0, count()).filter(number -> asked.test(cover(number)))));
     }
 
+    /** All places of the sets with these numbers. */
+    public Region where(BitSet numbers) {
+        return map.dissolve(StackSet.of(numbers.stream()));
+    }
+
     /** The edges between places with different sets, each once. */
     public void sendEdgesTo(EdgeSink sink) {
         map.sendEdgesTo(sink);

@@ -1,11 +1,11 @@
 package inkstrata.check;
 
+import inkstrata.check.OutlinePoints.Point;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
+import inkstrata.planar.Affine;
 import inkstrata.planar.Region;
-import inkstrata.planar.Ring;
-import inkstrata.planar.Similarity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,6 +21,13 @@ import java.util.Optional;
  */
 final class Alignment {
     private static final int MOST_POINTS = 1500;
+
+    /** So many tell which first guesses are worth a closer look. */
+    private static final int FEW_POINTS = 200;
+
+    /** Of the first guesses so many are looked at closer. */
+    private static final int GUESSES = 8;
+
     private static final int ROUNDS = 25;
 
     /** So many of the partners are trusted, the closest ones. */
@@ -32,23 +39,28 @@ final class Alignment {
     private static final double NEARER = 0.75;
     private static final double NEAREST_MM = 0.05;
 
+    /** Where a place is good but for a little, partners are looked for so far, in millimetres. */
+    private static final double NEARBY_MM = 0.5;
+
     /** A first guess is right in size but for this. */
     private static final double MOST_SCALING = 0.03;
 
     private final Outline planned;
+    private final List<Spot> few;
 
     /** @param planned what the film is to print */
     Alignment(Region planned) {
         this.planned = new Outline(planned);
+        this.few = spots(planned, FEW_POINTS);
     }
 
     /** An outline's points, evenly along it, and the outline itself. */
-    private static final class Outline {
+    static final class Outline {
         private final List<Spot> points;
         private final NearOutlines near;
 
         Outline(Region region) {
-            points = points(region);
+            points = spots(region, MOST_POINTS);
             near = new NearOutlines(List.of(region), FARTHEST_MM * Grid.STEPS_PER_MM / 2);
         }
     }
@@ -65,25 +77,43 @@ final class Alignment {
      *
      * @param guesses roughly how it may be meant to lie
      */
-    Optional<Similarity> of(Region film, List<Similarity> guesses) {
-        Outline outline = new Outline(film);
+    Optional<Affine> of(Outline film, List<Affine> guesses) {
         return guesses.stream()
-                .map(guess -> improved(outline, guess))
-                .min(Comparator.comparingDouble(place -> residual(outline, place)));
+                .sorted(Comparator.comparingDouble(guess -> residual(few, film, guess)))
+                .limit(GUESSES)
+                .map(guess -> improved(film, guess, Nearing.SIMILAR, FARTHEST_MM))
+                .min(Comparator.comparingDouble(place -> residual(planned.points, film, place)));
     }
 
-    private Similarity improved(Outline film, Similarity guess) {
-        Similarity place = guess;
-        double reach = FARTHEST_MM;
+    /** The same where it may be stretched and slanted a little, too. */
+    Affine stretched(Outline film, Affine guess) {
+        return improved(film, guess, Nearing.FREE, NEARBY_MM);
+    }
+
+    /** How much of what was planned has the film's outline that near, of 1. */
+    double share(Outline film, Affine place, double reachMm) {
+        Affine back = place.inverse();
+        double reach = reachMm * Grid.STEPS_PER_MM / place.scale();
+        long near = planned.points.stream()
+                .filter(point -> film.near.nearest(moved(point, back), reach).isPresent())
+                .count();
+        return (double) near / Math.max(1, planned.points.size());
+    }
+
+    private Affine improved(Outline film, Affine guess, Nearing nearing, double farthestMm) {
+        Affine place = guess;
+        double reach = farthestMm;
         for (int round = 0; round < ROUNDS; round++) {
-            Optional<Similarity> step = Nearing.step(pairs(film.points, place, planned.near, reach).stream()
+            Optional<Affine> step = nearing.step(pairs(film.points, place, planned.near, reach).stream()
                     .map(pair -> new Spot[] {pair.point(), pair.partner()})
                     .toList());
             if (step.isEmpty()) {
                 return guess;
             }
             place = place.then(step.get());
-            if (Math.abs(Math.log(place.scale() / guess.scale())) > MOST_SCALING) {
+            double scaling = Math.log(place.scale() / guess.scale());
+            // Not the other way round: that would take a scale that is no number for a small one.
+            if (!(Math.abs(scaling) <= MOST_SCALING)) {
                 return guess;
             }
             reach = Math.max(NEAREST_MM, reach * NEARER);
@@ -95,23 +125,19 @@ final class Alignment {
      * How far trusted points of what was planned are from the film on the average, in grid steps; the most where they have no partner.
      * Not the other way round: marks and words on a film have no partners anywhere.
      */
-    private double residual(Outline film, Similarity place) {
-        return residual(planned.points, place.inverse(), film.near) * place.scale();
-    }
-
-    private static double residual(List<Spot> points, Similarity place, NearOutlines outlines) {
-        List<Pair> pairs = pairs(points, place, outlines, FARTHEST_MM);
+    private static double residual(List<Spot> points, Outline film, Affine place) {
+        double reach = FARTHEST_MM / Math.max(1, place.scale());
+        List<Pair> pairs = pairs(points, place.inverse(), film.near, reach);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
         double trusted = Math.max(1, points.size() * TRUSTED);
-        double sum = pairs.stream().mapToDouble(Pair::apart).sum();
+        double sum = pairs.stream().mapToDouble(Pair::apart).sum() * place.scale();
         return (sum + Math.max(0, trusted - pairs.size()) * farthest) / trusted;
     }
 
-    private static List<Pair> pairs(List<Spot> points, Similarity place, NearOutlines outlines, double reachMm) {
+    private static List<Pair> pairs(List<Spot> points, Affine place, NearOutlines outlines, double reachMm) {
         List<Pair> pairs = new ArrayList<>();
         for (Spot point : points) {
-            Place there = place.of(point.place());
-            Spot spot = new Spot(there.x() * Grid.STEPS_PER_MM, there.y() * Grid.STEPS_PER_MM);
+            Spot spot = moved(point, place);
             outlines.nearest(spot, reachMm * Grid.STEPS_PER_MM)
                     .ifPresent(partner -> pairs.add(new Pair(spot, partner, spot.distanceTo(partner))));
         }
@@ -119,33 +145,24 @@ final class Alignment {
         return pairs.subList(0, (int) Math.min(pairs.size(), Math.ceil(points.size() * TRUSTED)));
     }
 
-    /** The similarity that takes the film's upright frame to the planned one's; none if their sides are in other ratios. */
-    static Optional<Similarity> frames(Region film, Region planned, boolean mirrored) {
-        Frame from = film.bounds().orElseThrow();
-        Frame to = planned.bounds().orElseThrow();
-        double scale = to.width() / from.width();
-        if (Math.abs(Math.log(scale * from.height() / to.height())) > MOST_SCALING) {
-            return Optional.empty();
-        }
-        double left = mirrored ? -from.right() : from.x();
-        return Optional.of(new Similarity(scale, 0, to.x() - scale * left, to.y() - scale * from.y(), mirrored));
+    private static Spot moved(Spot point, Affine place) {
+        Place there = place.of(point.place());
+        return new Spot(there.x() * Grid.STEPS_PER_MM, there.y() * Grid.STEPS_PER_MM);
     }
 
-    private static List<Spot> points(Region region) {
-        List<Spot> points = new ArrayList<>();
-        double gap = region.perimeterMm() * Grid.STEPS_PER_MM / MOST_POINTS;
-        double left = gap / 2;
-        for (Ring ring : NearOutlines.rings(region)) {
-            for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-                double dx = ring.x(i) - ring.x(j);
-                double dy = ring.y(i) - ring.y(j);
-                double length = Math.hypot(dx, dy);
-                for (; left < length; left += gap) {
-                    points.add(new Spot(ring.x(j) + dx * left / length, ring.y(j) + dy * left / length));
-                }
-                left -= length;
-            }
+    /** What takes the film's upright frame to the planned one's; none if their sides are in other ratios. */
+    static Optional<Affine> frames(Frame from, Frame to, boolean mirrored) {
+        double scale = to.width() / from.width();
+        if (!(Math.abs(Math.log(scale * from.height() / to.height())) <= MOST_SCALING)) {
+            return Optional.empty();
         }
-        return points;
+        double sign = mirrored ? -1 : 1;
+        double left = mirrored ? -from.right() : from.x();
+        return Optional.of(new Affine(
+                sign * scale, 0, 0, scale, to.x() - scale * left, to.y() - scale * from.y()));
+    }
+
+    private static List<Spot> spots(Region region, int count) {
+        return OutlinePoints.of(region, count).stream().map(Point::spot).toList();
     }
 }

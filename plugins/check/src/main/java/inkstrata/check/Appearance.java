@@ -1,158 +1,407 @@
 package inkstrata.check;
 
+import inkstrata.check.Laid.Alike;
 import inkstrata.measure.Grid;
-import inkstrata.plan.Ink;
+import inkstrata.measure.Place;
 import inkstrata.plan.Overlap;
+import inkstrata.planar.Corners;
+import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Quantity;
+import inkstrata.separation.Quantity.Unit;
 import inkstrata.separation.Separation;
+import inkstrata.separation.Subject;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * Places where films in register would not show the artwork: ink that is missing, ink on bare sheet, over or beneath another, rims
  * that are too wide.
+ *
+ * <p>Each piece in which a film differs from its plan is one finding, by the worst that it does; what a film does to the colour is asked of that
+ * film alone, the others taken as planned.
  */
 final class Appearance {
-    /** Of one kind, film and colour the largest places are named, so many. */
+    /** Of one kind and film so many places are named each; more are told together. */
     private static final int MOST_PLACES = 5;
 
     /** Farther from its own area than so many registers, in the plan's terms, ink is no rim. */
     private static final double RIM_IN_REGISTERS = 3;
 
+    /** A rim no wider than the register, but for this, may be as short as it likes: it is a trap. */
+    private static final double TRAP_IN_REGISTERS = 1.05;
+
+    /** A wider one is so many times as long as wide. */
+    private static final double RIM_LENGTH = 3;
+
+    /** So near to its own area, in millimetres, a rim begins there. */
+    private static final double TOUCHING_MM = 0.02;
+
+    private static final int RIM_POINTS = 300;
+
+    /** A film that prints so much of what it is to leave out prints all of it. */
+    private static final double ALL = 0.97;
+
+    private static final double LEAST_COAT_MM2 = 1;
+
     private final Separation planned;
+    private final Intent intent;
     private final List<Region> films;
+    private final List<String> files;
     private final Laid laid;
     private final double registerMm;
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<Region> mended;
 
-    Appearance(Separation planned, List<Region> films, double registerMm) {
+    /**
+     * Looks at them.
+     *
+     * @param films what each prints once what is wrong with it as a whole is mended, by position
+     * @param files their names; empty where there is none
+     */
+    Appearance(Separation planned, Intent intent, List<Region> films, List<String> files, double registerMm) {
         this.planned = planned;
+        this.intent = intent;
         this.films = films;
-        this.laid = Laid.of(planned, films);
+        this.files = files;
+        this.laid = Laid.of(planned, intent, films);
         this.registerMm = registerMm;
-    }
-
-    /** By film, then by what the artwork shows there, sheet last. */
-    List<Finding> findings() {
-        List<Finding> findings = new ArrayList<>();
+        this.mended = new ArrayList<>(films);
         for (int film = 0; film < films.size(); film++) {
-            if (!films.get(film).equals(planned.printed().get(film))) {
-                findings.addAll(findings(film));
+            if (!films.get(film).equals(intent.planned().get(film))) {
+                look(film);
             }
         }
-        return findings;
     }
 
-    private List<Finding> findings(int film) {
-        List<Finding> findings = new ArrayList<>();
-        Region own = planned.map().dissolve(planned.plan().pulls().get(film).prints());
-        NearOutlines outlines = new NearOutlines(List.of(own), Math.max(farthestRim(), Grid.STEPS_PER_MM));
-        for (int shown = 0; shown < films.size(); shown++) {
-            for (Region piece : largest(laid.extra(film, OptionalInt.of(shown)))) {
-                findings.add(extra(film, shown, piece, outlines));
-            }
-            for (Region piece : largest(laid.missing(film, OptionalInt.of(shown)))) {
-                if (film == shown || isIn(own, piece)) {
-                    findings.add(missing(film, shown, piece));
-                }
-            }
-        }
-        for (Region piece : largest(laid.extra(film, OptionalInt.empty()))) {
-            findings.add(onSheet(film, piece));
-        }
-        return findings;
+    /** By film: what it prints too much, then what it lacks. */
+    List<Finding> findings() {
+        return List.copyOf(findings);
     }
 
-    private static List<Region> largest(List<Region> pieces) {
-        return pieces.stream()
-                .sorted(Comparator.comparingDouble(piece -> -piece.areaMm2()))
-                .limit(MOST_PLACES)
+    /** What films would print were it not for what was found here, by position; slits that nobody can print are closed. */
+    List<Region> mended() {
+        return List.copyOf(mended);
+    }
+
+    private void look(int film) {
+        List<Alike> more = laid.more(film);
+        List<Alike> less = laid.less(film);
+        if (isUnlike(film, more, less)) {
+            findings.add(unlike(film, more, less));
+            mended.set(film, intent.planned().get(film));
+            return;
+        }
+        Region tooMuch = laid.where(more);
+        Region tooLittle = laid.where(less);
+        List<Region> told = new ArrayList<>(extra(film, more));
+        List<Region> lacking = new ArrayList<>(missing(film, less, tooLittle));
+        Region extraAll = Pieces.holding(tooMuch, told, intent.frame());
+        Region lackingAll = Pieces.holding(tooLittle, lacking, intent.frame());
+        Region slits = slits(film, tooLittle);
+        mended.set(
+                film,
+                CoverMap.of(intent.frame(), List.of(films.get(film), lackingAll, slits, extraAll))
+                        .where(cover -> (cover.get(0) && !cover.get(3)) || cover.get(1) || cover.get(2)));
+    }
+
+    /** Slits too thin for any mesh, with ink on both sides: no ink is lost there. */
+    private Region slits(int film, Region tooLittle) {
+        List<Region> thin = tooLittle.polygons().stream()
+                .map(Region::of)
+                .filter(piece -> !Pieces.isWide(piece))
                 .toList();
-    }
-
-    private Finding missing(int film, int shown, Region piece) {
-        if (film == shown) {
-            return finding(
-                    Severity.ERROR,
-                    "missing ink",
-                    piece,
-                    name(film) + " leaves out a place that shows it",
-                    "ink wherever the drawing shows it",
-                    "Add the place to the film.");
+        if (thin.isEmpty()) {
+            return Region.EMPTY;
         }
-        return finding(
-                Severity.WARNING,
-                "lost overprint",
-                piece,
-                name(film) + " is knocked out where it was to run on beneath " + name(shown),
-                "as planned",
-                "Let it run on: then no edge has to meet another there.");
+        Region closed = films.get(film)
+                .grown(Laid.THIN_MM / 2, Corners.ROUND)
+                .shrunk(Laid.THIN_MM / 2);
+        return CoverMap.of(intent.frame(), List.of(Region.of(thin), closed)).where(cover -> cover.cardinality() == 2);
     }
 
-    private Finding extra(int film, int shown, Region piece, NearOutlines own) {
-        double width = reachMm(piece, own);
-        if (width < RIM_IN_REGISTERS * registerMm) {
-            return finding(
-                    Severity.WARNING,
-                    "wide rim",
-                    piece,
-                    String.format(Locale.ROOT, "%s reaches %.2f mm into %s", name(film), width, name(shown)),
-                    "the planned trap",
-                    "Take the rim back to the width of the trap.");
-        }
-        boolean isOver = planned.isNearer(film, shown);
-        if (isOver) {
-            return finding(
-                    Severity.ERROR,
-                    "prints over",
-                    piece,
-                    name(film) + " covers a place that is to show " + name(shown),
-                    "no ink over it",
-                    "Knock the place out of the film.");
-        }
-        double difference = new Overlap(ink(film), ink(shown)).fromUpper();
-        return finding(
-                difference > Overlap.TOLERANCE ? Severity.ERROR : Severity.NOTE,
-                "missing knockout",
-                piece,
-                String.format(
-                        Locale.ROOT,
-                        "%s runs on beneath %s and changes its colour by about %.1f",
-                        name(film),
-                        name(shown),
-                        difference),
-                String.format(Locale.ROOT, "%.1f (CIEDE2000)", Overlap.TOLERANCE),
-                "Knock the place out of the film, unless the new colour is wanted.");
+    /** Whether film and plan have little in common. */
+    private boolean isUnlike(int film, List<Alike> more, List<Alike> less) {
+        double own = intent.planned().get(film).areaMm2();
+        return laid.areaMm2(more) > own / 2 && laid.areaMm2(less) > own / 2;
     }
 
-    private Finding onSheet(int film, Region piece) {
-        return finding(
-                Severity.ERROR,
-                "ink on sheet",
-                piece,
-                name(film) + " prints where the drawing leaves the sheet bare",
-                "bare sheet",
-                "Take the place out of the film.");
-    }
-
-    private static Finding finding(
-            Severity severity, String rule, Region piece, String measured, String limit, String remedy) {
+    private Finding unlike(int film, List<Alike> more, List<Alike> less) {
+        Region own = intent.planned().get(film);
+        double lacks = laid.areaMm2(less);
+        List<Alike> all = new ArrayList<>(more);
+        all.addAll(less);
         return new Finding(
-                severity,
-                rule,
-                piece.somewhere(),
-                String.format(Locale.ROOT, "%s (%.2f mm²)", measured, piece.areaMm2()),
-                limit,
-                remedy);
+                        Severity.ERROR,
+                        "unlike film",
+                        intent.middle(film),
+                        String.format(
+                                Locale.ROOT,
+                                "%s is another picture: %.0f %% of what it is to print is not on it, and %.2f mm² are that it is not to print",
+                                file(film),
+                                100 * lacks / own.areaMm2(),
+                                laid.areaMm2(more)),
+                        "what " + name(film) + " is to print",
+                        "Look whether it is the film of another drawing, of an older one, or wrong in more ways than one.")
+                .about(subject(film))
+                .withQuantity(Quantity.of(lacks, 0, Unit.SQUARE_MILLIMETRES))
+                .withArea(laid.where(all));
     }
 
-    private static boolean isIn(Region own, Region piece) {
-        return own.covers(piece.somewhere());
+    private List<Region> extra(int film, List<Alike> more) {
+        double all = laid.areaMm2(more);
+        List<Alike> left = new ArrayList<>(more);
+        if (all > ALL * laid.leftOutMm2(film) && all > LEAST_COAT_MM2) {
+            Region area = laid.where(more);
+            findings.add(finding(
+                    film,
+                    new Part(
+                            Optional.of(Severity.ERROR),
+                            "solid film",
+                            file(film) + " prints everywhere",
+                            "what " + name(film) + " is to print",
+                            "Look for a background or a frame without a hole, and take it out."),
+                    area.somewhere(),
+                    area));
+            return List.of(area);
+        }
+        List<Region> told = new ArrayList<>();
+        for (int shown = 0; shown < films.size(); shown++) {
+            coat(film, shown, left, all).ifPresent(told::add);
+        }
+        Region difference = laid.where(left);
+        List<Region> pieces = Pieces.of(difference, intent.frame());
+        NearOutlines own = new NearOutlines(List.of(intent.drawn().get(film)), Math.max(farthestRim(), Grid.STEPS_PER_MM));
+        List<Map<Part, List<Alike>>> parts = new ArrayList<>();
+        for (Region piece : pieces) {
+            Rim rim = rim(film, piece, own);
+            parts.add(grouped(left, alike -> extra(film, alike, rim)));
+        }
+        told.addAll(tell(film, pieces, parts));
+        return told;
+    }
+
+    /** All of another ink's area printed as well. */
+    private Optional<Region> coat(int film, int shown, List<Alike> left, double all) {
+        List<Alike> coat = left.stream()
+                .filter(alike -> alike.shown().equals(OptionalInt.of(shown)))
+                .toList();
+        double area = laid.areaMm2(coat);
+        if (shown == film || area < LEAST_COAT_MM2 || area < ALL * laid.leftOutMm2(film, shown) || area < 0.9 * all) {
+            return Optional.empty();
+        }
+        double change = coat.stream()
+                .max(Comparator.comparingDouble(alike -> laid.areaMm2(List.of(alike))))
+                .orElseThrow()
+                .change();
+        Part part = extra(film, shown, change);
+        Region region = laid.where(coat);
+        if (!Pieces.isWide(region)) {
+            return Optional.empty();
+        }
+        findings.add(finding(
+                film,
+                new Part(
+                        part.severity(),
+                        part.rule(),
+                        name(film) + " prints all of what " + name(shown) + " is to show, "
+                                + (planned.isNearer(film, shown)
+                                        ? "and covers it"
+                                        : String.format(Locale.ROOT, "beneath it, and changes its colour by about %.1f", change)),
+                        part.limit(),
+                        "Knock it out of the film."),
+                region.somewhere(),
+                region));
+        left.removeAll(coat);
+        return Optional.of(region);
+    }
+
+    private Part extra(int film, Alike alike, Rim rim) {
+        if (alike.shown().isEmpty()) {
+            return Part.onSheet(name(film));
+        }
+        int shown = alike.shown().getAsInt();
+        boolean isHidden = !planned.isNearer(film, shown) && alike.change() <= Overlap.TOLERANCE;
+        return rim.isLong() || (rim.isAttached() && isHidden)
+                ? Part.wideRim(name(film), name(shown), rim.reachMm())
+                : extra(film, shown, alike.change());
+    }
+
+    private Part extra(int film, int shown, double change) {
+        return planned.isNearer(film, shown)
+                ? Part.over(name(film), name(shown))
+                : Part.beneath(name(film), name(shown), change, Overlap.TOLERANCE);
+    }
+
+    private List<Region> missing(int film, List<Alike> less, Region difference) {
+        List<Region> pieces = new ArrayList<>(Pieces.of(difference, intent.frame()));
+        Map<Part, List<Alike>> parts = grouped(less, alike -> missing(film, alike));
+        List<Region> told = new ArrayList<>();
+        for (Cut cut : Cut.of(films.get(film), intent.planned().get(film))) {
+            List<Region> beyond = pieces.stream().filter(cut::isBeyond).toList();
+            if (!beyond.isEmpty()) {
+                Region area = Region.of(beyond);
+                pieces.removeAll(beyond);
+                told.addAll(beyond);
+                findings.add(finding(
+                        film,
+                        new Part(
+                                Optional.of(Severity.ERROR),
+                                "cut film",
+                                file(film) + " is cut off: nothing prints " + cut.words(),
+                                "all of the picture",
+                                "Look at the page's size and at clips when the film is saved, and output all of it."),
+                        area.somewhere(),
+                        area));
+            }
+        }
+        told.addAll(tell(film, pieces, pieces.stream().map(piece -> parts).toList()));
+        return told;
+    }
+
+    private Part missing(int film, Alike alike) {
+        if (alike.shown().equals(OptionalInt.of(film))) {
+            return Part.missing(name(film));
+        }
+        if (!alike.isOwn() || alike.shown().isEmpty()) {
+            return Part.lostTrap();
+        }
+        String shown = name(alike.shown().getAsInt());
+        return alike.change() > Overlap.TOLERANCE
+                ? Part.missingBeneath(name(film), shown, alike.change(), Overlap.TOLERANCE)
+                : Part.lostOverprint(name(film), shown);
+    }
+
+    private static Map<Part, List<Alike>> grouped(List<Alike> alike, Function<Alike, Part> part) {
+        Map<Part, List<Alike>> grouped = new LinkedHashMap<>();
+        alike.forEach(one -> grouped.computeIfAbsent(part.apply(one), key -> new ArrayList<>())
+                .add(one));
+        return grouped;
+    }
+
+    /**
+     * One of the pieces, and what is wrong there.
+     *
+     * @param where the part of the piece where that is so
+     */
+    private record Told(Region piece, Part part, Region where) {}
+
+    /** Says what is wrong with pieces, and which of them that were. */
+    private List<Region> tell(int film, List<Region> pieces, List<Map<Part, List<Alike>>> parts) {
+        Map<String, List<Told>> byRule = new LinkedHashMap<>();
+        List<Region> told = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Told worst = worst(pieces.get(i), parts.get(i));
+            if (worst.part().severity().isPresent()) {
+                byRule.computeIfAbsent(
+                                worst.part().severity().get() + worst.part().rule(), key -> new ArrayList<>())
+                        .add(worst);
+                told.add(worst.piece());
+            }
+        }
+        for (List<Told> alike : byRule.values()) {
+            if (alike.size() <= MOST_PLACES) {
+                alike.forEach(one -> findings.add(
+                        finding(film, one.part(), one.where().somewhere(), one.piece())));
+            } else {
+                findings.add(together(film, alike));
+            }
+        }
+        return told;
+    }
+
+    /** The worst that is wrong on a part of the piece that is wide enough to matter; on its largest part if none is. */
+    private Told worst(Region piece, Map<Part, List<Alike>> parts) {
+        List<Told> all = new ArrayList<>();
+        for (Map.Entry<Part, List<Alike>> part : parts.entrySet()) {
+            Region where = CoverMap.of(intent.frame(), List.of(piece, laid.where(part.getValue())))
+                    .where(cover -> cover.cardinality() == 2);
+            if (!where.isEmpty()) {
+                all.add(new Told(piece, part.getKey(), where));
+            }
+        }
+        Comparator<Told> bySize = Comparator.comparingDouble(told -> told.where().areaMm2());
+        return all.stream()
+                .filter(told -> Pieces.isWide(told.where()))
+                .max(Comparator.comparingInt(
+                                (Told told) -> told.part().severity().map(Severity::ordinal).orElse(-1))
+                        .thenComparing(bySize))
+                .or(() -> all.stream().max(bySize))
+                .orElseThrow();
+    }
+
+    private Finding together(int film, List<Told> alike) {
+        Told largest = alike.get(0);
+        Region area = Region.of(alike.stream().map(Told::piece).toList());
+        Part part = largest.part();
+        Finding first = finding(film, part, largest.where().somewhere(), area);
+        return new Finding(
+                        first.severity(),
+                        first.rule(),
+                        first.place(),
+                        String.format(
+                                Locale.ROOT,
+                                "%s (%.2f mm²), and in %d more places (%.2f mm² in all)",
+                                part.words(),
+                                largest.piece().areaMm2(),
+                                alike.size() - 1,
+                                area.areaMm2()),
+                        first.limit(),
+                        first.remedy().replace("the place ", "the places "))
+                .about(first.subject())
+                .withQuantity(first.quantity().orElseThrow())
+                .withArea(area);
+    }
+
+    private Finding finding(int film, Part part, Place place, Region area) {
+        return new Finding(
+                        part.severity().orElseThrow(),
+                        part.rule(),
+                        place,
+                        String.format(Locale.ROOT, "%s (%.2f mm²)", part.words(), area.areaMm2()),
+                        part.limit(),
+                        part.remedy())
+                .about(subject(film))
+                .withQuantity(Quantity.of(area.areaMm2(), 0, Unit.SQUARE_MILLIMETRES))
+                .withArea(area);
+    }
+
+    /**
+     * How a piece lies along the film's own area.
+     *
+     * @param reachMm how far it reaches
+     * @param isAttached whether it begins there and reaches no farther than a rim
+     * @param isLong whether it lies along it like a trap, too
+     */
+    private record Rim(double reachMm, boolean isAttached, boolean isLong) {}
+
+    private Rim rim(int film, Region piece, NearOutlines own) {
+        double reach = reachMm(piece, own);
+        if (reach >= RIM_IN_REGISTERS * registerMm || intent.planned().get(film).isEmpty()) {
+            return new Rim(reach, false, false);
+        }
+        NearOutlines outlines = new NearOutlines(List.of(intent.planned().get(film)), Grid.STEPS_PER_MM / 4.0);
+        List<OutlinePoints.Point> points = OutlinePoints.of(piece, RIM_POINTS);
+        long touching = points.stream()
+                .filter(point -> outlines.nearest(point.spot(), TOUCHING_MM * Grid.STEPS_PER_MM)
+                        .isPresent())
+                .count();
+        double contact = piece.perimeterMm() * touching / Math.max(1, points.size());
+        boolean isAttached = contact > TOUCHING_MM;
+        boolean isLong = isAttached
+                && (reach <= TRAP_IN_REGISTERS * registerMm || contact >= RIM_LENGTH * piece.areaMm2() / contact);
+        return new Rim(reach, isAttached, isLong);
     }
 
     /** How far the piece's farthest corner is from the pull's own area; the most a rim may have if it is farther. */
@@ -174,11 +423,15 @@ final class Appearance {
         return RIM_IN_REGISTERS * registerMm * Grid.STEPS_PER_MM;
     }
 
-    private Ink ink(int pull) {
-        return planned.plan().pulls().get(pull).ink();
+    private String name(int pull) {
+        return intent.inks().get(pull);
     }
 
-    private String name(int pull) {
-        return ink(pull).name();
+    private String file(int pull) {
+        return files.get(pull).isEmpty() ? "the film of " + name(pull) : files.get(pull);
+    }
+
+    private Subject subject(int pull) {
+        return Subject.ink(name(pull)).withPull(pull).withFile(files.get(pull));
     }
 }

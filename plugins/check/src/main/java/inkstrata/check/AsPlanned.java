@@ -21,10 +21,12 @@ final class AsPlanned {
     private AsPlanned() {}
 
     static Region of(Region read, Region planned, Frame frame) {
-        if (read.equals(planned)) {
-            return planned;
-        }
-        CoverMap both = CoverMap.of(frame, List.of(read, planned));
+        return read.equals(planned) ? planned : carriedOver(read, planned, planned, frame);
+    }
+
+    /** What was planned, with all that sets a film apart from what was expected of it. */
+    static Region carriedOver(Region read, Region expected, Region planned, Frame frame) {
+        CoverMap both = CoverMap.of(frame, List.of(read, expected));
         Region more = thick(both.where(cover -> cover.get(0) && !cover.get(1)));
         Region less = thick(both.where(cover -> !cover.get(0) && cover.get(1)));
         if (more.isEmpty() && less.isEmpty()) {
@@ -32,6 +34,14 @@ final class AsPlanned {
         }
         return CoverMap.of(frame, List.of(planned, more, less))
                 .where(cover -> (cover.get(0) || cover.get(1)) && !cover.get(2));
+    }
+
+    /** The same with all that is neither black nor clear as it was planned: that is said by itself. */
+    static Region without(Region stains, Region picture, Region planned, Frame frame) {
+        return stains.isEmpty()
+                ? picture
+                : CoverMap.of(frame, List.of(picture, planned, stains))
+                        .where(cover -> cover.get(2) ? cover.get(1) : cover.get(0));
     }
 
     private static Region thick(Region difference) {

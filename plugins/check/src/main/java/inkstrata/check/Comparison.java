@@ -1,8 +1,7 @@
 package inkstrata.check;
 
+import inkstrata.check.WholeFilm.Fault;
 import inkstrata.film.Film;
-import inkstrata.measure.Frame;
-import inkstrata.measure.Place;
 import inkstrata.planar.Region;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
@@ -18,77 +17,87 @@ import java.util.Optional;
  * Films that were read back, compared with what was planned.
  *
  * <p>First each film as a whole. What is wrong with all of it is said once, and mended before places are compared, so that a film that
- * lies 0.2 mm to the right is one finding and not a thousand.
+ * lies 0.2 mm to the right is one finding and not a thousand; and once for all films that are wrong alike. What is grey is said, and taken as it was
+ * planned. How far films hold is asked of them as they would be without all that was found.
  */
 final class Comparison {
     private final Separation planned;
     private final List<Optional<Film>> films;
     private final double registerMm;
-    private final List<String> inks;
+    private final Intent intent;
 
     Comparison(Separation planned, List<Optional<Film>> films, double registerMm) {
         this.planned = planned;
         this.films = films;
         this.registerMm = registerMm;
-        this.inks =
-                planned.plan().pulls().stream().map(pull -> pull.ink().name()).toList();
+        this.intent = Intent.of(planned);
     }
 
     /** Films as wholes, their paint and marks, places and what is too thin: the worst first. And how far the set holds. */
     Inspection inspection() {
         List<Finding> findings = new ArrayList<>();
-        List<Film> asTheyLie = new ArrayList<>();
-        List<Film> mended = new ArrayList<>();
-        List<Region> printed = new ArrayList<>(planned.printed());
-        List<Region> drawn = planned.plan().pulls().stream()
-                .map(pull -> planned.map().dissolve(pull.prints()))
-                .toList();
-        Frame frame = planned.artwork().frame();
+        Diagnosis diagnosis = new Diagnosis(intent);
+        List<WholeFilm> wholes = new ArrayList<>();
         for (int pull = 0; pull < films.size(); pull++) {
             if (films.get(pull).isEmpty()) {
-                findings.add(missing(pull, frame));
-                continue;
-            }
-            Film film = films.get(pull).get();
-            asTheyLie.add(film);
-            mended.add(film);
-            if (isAsPlanned(film.picture(), pull)) {
-                continue;
-            }
-            WholeFilm whole = WholeFilm.of(film, pull, planned.printed(), drawn, frame, inks);
-            whole.finding().ifPresent(findings::add);
-            mended.set(mended.size() - 1, film.withAround(whole.around()));
-            if (!whole.picture().isEmpty()) {
-                printed.set(
-                        whole.pull(),
-                        AsPlanned.of(whole.picture(), planned.printed().get(whole.pull()), frame));
+                findings.add(missing(pull));
+            } else {
+                wholes.add(diagnosis.of(films.get(pull).get(), pull));
             }
         }
-        findings.addAll(PaintFaults.of(asTheyLie));
-        findings.addAll(MarkFaults.of(asTheyLie, mended));
-        findings.addAll(new Appearance(planned, printed, registerMm).findings());
+        List<WholeSet> sets = WholeSet.of(wholes, intent, diagnosis);
+        for (WholeSet set : sets) {
+            set.films().forEach(film -> wholes.replaceAll(known -> known.pull() == film.pull() ? film : known));
+        }
+        WholeWords words = new WholeWords(intent, wholes);
+        sets.forEach(set -> findings.add(words.finding(set)));
+        findings.addAll(PaintFaults.of(wholes, intent));
+        findings.addAll(MarkFaults.of(wholes, intent));
+        Appearance appearance = new Appearance(planned, intent, printed(wholes), files(), registerMm);
+        findings.addAll(appearance.findings());
         for (int pull = 0; pull < films.size(); pull++) {
-            findings.addAll(ThinParts.of(printed.get(pull), inks.get(pull)));
+            findings.addAll(
+                    ThinParts.of(appearance.mended().get(pull), intent.inks().get(pull)));
         }
-        LimitFindings limit = Check.limit(planned, printed, registerMm);
+        LimitFindings limit = Check.limit(planned, appearance.mended(), registerMm);
         findings.addAll(limit.findings());
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return Inspection.of(findings).withVerdict(limit.verdict(Obstacles.among(findings)));
     }
 
-    private boolean isAsPlanned(Region picture, int pull) {
-        Region own = planned.printed().get(pull);
-        return AsPlanned.of(picture, own, planned.artwork().frame()).equals(own);
+    /** What each pull's film prints once what is wrong with it as a whole is mended: as planned where there is none. */
+    private List<Region> printed(List<WholeFilm> wholes) {
+        List<Region> printed = new ArrayList<>(intent.planned());
+        for (int pull = 0; pull < printed.size(); pull++) {
+            int asked = pull;
+            Optional<Film> film = wholes.stream()
+                    .filter(whole -> whole.prints() == asked && whole.fault() != Fault.EMPTY)
+                    .min(Comparator.comparing(whole -> whole.pull() != asked))
+                    .map(WholeFilm::mended);
+            if (film.isPresent()) {
+                Region own = intent.planned().get(pull);
+                Region read = AsPlanned.without(
+                        WholeFilm.stained(film.get()), film.get().picture(), own, intent.frame());
+                printed.set(pull, AsPlanned.of(read, own, intent.frame()));
+            }
+        }
+        return printed;
     }
 
-    private Finding missing(int pull, Frame frame) {
-        return new Finding(
+    private List<String> files() {
+        return films.stream().map(film -> film.map(Film::file).orElse("")).toList();
+    }
+
+    private Finding missing(int pull) {
+        Finding finding = new Finding(
                         Severity.ERROR,
                         "missing film",
-                        new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2),
-                        "there is no film for " + inks.get(pull),
+                        intent.middle(pull),
+                        "there is no film for " + intent.inks().get(pull),
                         "one film for each ink",
                         "Put its SVG into the folder, or say under films in the job file which file it is.")
-                .about(Subject.ink(inks.get(pull)).withPull(pull));
+                .about(Subject.ink(intent.inks().get(pull)).withPull(pull));
+        Region own = intent.planned().get(pull);
+        return own.isEmpty() ? finding : finding.withArea(own);
     }
 }

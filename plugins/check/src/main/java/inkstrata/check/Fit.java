@@ -2,28 +2,19 @@ package inkstrata.check;
 
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
+import inkstrata.planar.Affine;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
-import inkstrata.planar.Similarity;
 import java.util.List;
-import java.util.Optional;
 
-/**
- * How well a film, placed otherwise, fits what was planned.
- *
- * @param place how it would have to be placed
- * @param misfitMm area that only one of both covers, for each length of their outlines: how far outlines are apart on the average
- */
-record Fit(Similarity place, double misfitMm) {
-    /** Tries it, in the picture's frame; none if the film would then leave the grid. */
-    static Optional<Fit> of(Region film, Region planned, Similarity place, Frame frame) {
-        if (planned.isEmpty() || !staysOnGrid(film, place)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Fit(place, misfitMm(place.of(film), planned, frame)));
-    }
+/** How well films fit what was planned. */
+final class Fit {
+    private Fit() {}
 
-    /** Likewise, as it lies. */
+    /**
+     * Area in the picture's frame that only one of both covers, for each length of what was planned: how far outlines are apart on the average, in
+     * millimetres.
+     */
     static double misfitMm(Region film, Region planned, Frame frame) {
         if (film.equals(planned)) {
             return 0;
@@ -36,7 +27,8 @@ record Fit(Similarity place, double misfitMm) {
         return apart / planned.perimeterMm();
     }
 
-    private static boolean staysOnGrid(Region film, Similarity place) {
+    /** Whether a film can be placed so. */
+    static boolean staysOnGrid(Region film, Affine place) {
         double most = (Grid.LIMIT - 2) * Grid.STEP_MM;
         return film.bounds()
                 .map(place::of)

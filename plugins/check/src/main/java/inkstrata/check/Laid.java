@@ -1,10 +1,10 @@
 package inkstrata.check;
 
-import inkstrata.measure.Frame;
-import inkstrata.plan.PrintPlan;
+import inkstrata.plan.Ink;
+import inkstrata.plan.Prediction;
+import inkstrata.plan.Pull;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
-import inkstrata.planar.StackSet;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -15,61 +15,111 @@ import java.util.stream.IntStream;
 
 /** Films, what was planned for each, and what the artwork shows, all laid over each other. */
 final class Laid {
-    /** Thinner differences, in millimetres, are another program's curves and no faults (our own choice). */
-    private static final double THIN_MM = 0.05;
+    /** Thinner differences, in millimetres, are too fine for any mesh, or another program's curves, and no faults (our own choice). */
+    static final double THIN_MM = 0.05;
 
+    private final Separation planned;
     private final CoverMap map;
     private final int pulls;
+    private final List<Integer> farthestFirst;
+    private final Prediction prediction;
 
-    private Laid(CoverMap map, int pulls) {
+    private Laid(Separation planned, CoverMap map) {
+        this.planned = planned;
         this.map = map;
-        this.pulls = pulls;
+        this.pulls = planned.plan().pulls().size();
+        this.farthestFirst = planned.table().sheet().farthestFirst(planned.plan().pulls());
+        this.prediction = new Prediction(planned.table().sheet());
     }
 
-    static Laid of(Separation planned, List<Region> films) {
+    static Laid of(Separation planned, Intent intent, List<Region> films) {
         List<Region> all = new ArrayList<>(films);
-        all.addAll(planned.printed());
-        for (int pull = 0; pull < films.size(); pull++) {
-            all.add(shown(planned, pull));
-        }
-        Frame frame = planned.artwork().frame();
-        return new Laid(CoverMap.of(frame, all), films.size());
+        all.addAll(intent.planned());
+        all.addAll(intent.drawn());
+        return new Laid(planned, CoverMap.of(intent.frame(), all));
     }
 
-    /** What the artwork shows in that pull's ink. */
-    private static Region shown(Separation planned, int pull) {
-        PrintPlan plan = planned.plan();
-        return planned.map()
-                .dissolve(StackSet.of(IntStream.range(0, planned.map().stacks().size())
-                        .filter(stack -> {
-                            OptionalInt nearest = IntStream.range(
-                                            0, plan.pulls().size())
-                                    .filter(i -> plan.pulls().get(i).prints().contains(stack))
-                                    .reduce((one, other) -> planned.isNearer(one, other) ? one : other);
-                            return nearest.isPresent() && nearest.getAsInt() == pull;
-                        })));
+    /**
+     * Places that are alike: the same films, plan and artwork.
+     *
+     * @param number of them
+     * @param shown the pull that the artwork shows there; none for bare sheet
+     * @param isOwn whether the artwork gives the place to the film that was asked for, be it beneath others
+     * @param change how far the film's fault alone changes the colour there (CIEDE2000)
+     */
+    record Alike(int number, OptionalInt shown, boolean isOwn, double change) {}
+
+    /** Where a film prints what was not planned. */
+    List<Alike> more(int film) {
+        return alike(film, cover -> cover.get(film) && !cover.get(pulls + film));
     }
 
-    /** Pieces in which a film prints what was not planned, where the artwork shows that pull's ink, or sheet if there is none. */
-    List<Region> extra(int film, OptionalInt shown) {
-        return pieces(cover -> cover.get(film) && !cover.get(pulls + film) && shows(cover, shown));
+    /** Where it lacks what was planned. */
+    List<Alike> less(int film) {
+        return alike(film, cover -> !cover.get(film) && cover.get(pulls + film));
     }
 
-    /** Pieces in which a film lacks what was planned, though some other film prints there. */
-    List<Region> missing(int film, OptionalInt shown) {
-        return pieces(cover ->
-                !cover.get(film) && cover.get(pulls + film) && shows(cover, shown) && cover.nextSetBit(0) < pulls);
+    Region where(List<Alike> alike) {
+        BitSet numbers = new BitSet();
+        alike.forEach(one -> numbers.set(one.number()));
+        return map.where(numbers);
     }
 
-    private boolean shows(BitSet cover, OptionalInt shown) {
-        int first = cover.nextSetBit(2 * pulls);
-        return shown.isPresent() ? first == 2 * pulls + shown.getAsInt() : first < 0;
+    double areaMm2(List<Alike> alike) {
+        return alike.stream().mapToDouble(one -> map.areaMm2(one.number())).sum();
     }
 
-    /** Each a little smaller than it is, so that any vertex of it lies within. */
-    private List<Region> pieces(Predicate<BitSet> asked) {
-        return map.where(asked).shrunk(THIN_MM / 2).polygons().stream()
-                .map(Region::of)
+    /** All that is not planned for a film, in square millimetres. */
+    double leftOutMm2(int film) {
+        return areaMm2(cover -> !cover.get(pulls + film));
+    }
+
+    /** The same where the artwork shows one pull. */
+    double leftOutMm2(int film, int shown) {
+        return areaMm2(cover -> !cover.get(pulls + film) && shown(cover).equals(OptionalInt.of(shown)));
+    }
+
+    private double areaMm2(Predicate<BitSet> asked) {
+        return IntStream.range(0, map.count())
+                .filter(number -> asked.test(map.cover(number)))
+                .mapToDouble(map::areaMm2)
+                .sum();
+    }
+
+    private List<Alike> alike(int film, Predicate<BitSet> asked) {
+        return IntStream.range(0, map.count())
+                .filter(number -> asked.test(map.cover(number)))
+                .mapToObj(number -> alike(film, number))
                 .toList();
+    }
+
+    private Alike alike(int film, int number) {
+        BitSet cover = map.cover(number);
+        List<Ink> with = new ArrayList<>();
+        List<Ink> without = new ArrayList<>();
+        for (int pull : farthestFirst) {
+            Ink ink = planned.plan().pulls().get(pull).ink();
+            if (pull == film) {
+                with.add(ink);
+            } else if (cover.get(pulls + pull)) {
+                with.add(ink);
+                without.add(ink);
+            }
+        }
+        return new Alike(
+                number, shown(cover), cover.get(2 * pulls + film), prediction.difference(with, without));
+    }
+
+    /** The pull nearest to the eye of those that the artwork gives a place to; grounds come after all others. */
+    private OptionalInt shown(BitSet cover) {
+        return IntStream.range(0, pulls)
+                .filter(pull -> cover.get(2 * pulls + pull))
+                .reduce((one, other) -> isAhead(one, other) ? one : other);
+    }
+
+    private boolean isAhead(int one, int other) {
+        Pull pull = planned.plan().pulls().get(one);
+        Pull rival = planned.plan().pulls().get(other);
+        return pull.ground() == rival.ground() ? planned.isNearer(one, other) : !pull.ground();
     }
 }

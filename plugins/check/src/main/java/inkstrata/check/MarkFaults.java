@@ -6,11 +6,17 @@ import inkstrata.measure.Place;
 import inkstrata.planar.Region;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Quantity;
+import inkstrata.separation.Quantity.Unit;
+import inkstrata.separation.Subject;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Register marks that are missing on a film or lie elsewhere than on the others.
@@ -33,43 +39,52 @@ final class MarkFaults {
     /** More than that share of the films must agree before one is said to differ. */
     private static final double MOST = 0.5;
 
+    private final List<WholeFilm> wholes;
     private final List<Film> films;
     private final List<List<Place>> marks;
+    private final Intent intent;
 
-    private MarkFaults(List<Film> films) {
+    private MarkFaults(List<WholeFilm> wholes, List<Film> films, Intent intent) {
+        this.wholes = wholes;
         this.films = films;
+        this.intent = intent;
         this.marks = films.stream().map(film -> marks(film.around())).toList();
     }
 
     /**
-     * By place, then by film; none for a single film. A film with nothing on it is not asked. One that is wrong as a whole may have its marks
+     * By film; none for a single film. A film with nothing on it is not asked. One that is wrong as a whole may have its marks
      * with it or not: what is said is what is less.
-     *
-     * @param films as they lie
-     * @param mended the same where they would lie if what is wrong with each as a whole were mended
      */
-    static List<Finding> of(List<Film> films, List<Film> mended) {
-        List<Film> kinder = new ArrayList<>(films);
-        List<Finding> least = of(films);
-        for (int film = 0; film < films.size(); film++) {
-            if (!mended.get(film).equals(films.get(film))) {
-                kinder.set(film, mended.get(film));
-                List<Finding> findings = of(kinder);
+    static List<Finding> of(List<WholeFilm> all, Intent intent) {
+        List<WholeFilm> wholes = all.stream()
+                .filter(whole -> !whole.film().picture().isEmpty()
+                        || !whole.film().around().isEmpty())
+                .toList();
+        if (wholes.size() < 2) {
+            return List.of();
+        }
+        List<Film> asTheyLie = wholes.stream().map(WholeFilm::film).toList();
+        List<Film> mended = wholes.stream().map(WholeFilm::mended).toList();
+        List<Finding> least = new MarkFaults(wholes, asTheyLie, intent).findings();
+        List<Finding> allMended = new MarkFaults(wholes, mended, intent).findings();
+        List<Film> kinder = new ArrayList<>(asTheyLie);
+        if (allMended.size() < least.size()) {
+            kinder = new ArrayList<>(mended);
+            least = allMended;
+        }
+        for (int film = 0; film < wholes.size() && !least.isEmpty(); film++) {
+            Film other = kinder.get(film).equals(mended.get(film)) ? asTheyLie.get(film) : mended.get(film);
+            if (!other.equals(kinder.get(film))) {
+                List<Film> tried = new ArrayList<>(kinder);
+                tried.set(film, other);
+                List<Finding> findings = new MarkFaults(wholes, tried, intent).findings();
                 if (findings.size() <= least.size()) {
                     least = findings;
-                } else {
-                    kinder.set(film, films.get(film));
+                    kinder = tried;
                 }
             }
         }
         return least;
-    }
-
-    private static List<Finding> of(List<Film> films) {
-        List<Film> some = films.stream()
-                .filter(film -> !film.picture().isEmpty() || !film.around().isEmpty())
-                .toList();
-        return some.size() < 2 ? List.of() : new MarkFaults(some).findings();
     }
 
     private static List<Place> marks(Region around) {
@@ -86,10 +101,8 @@ final class MarkFaults {
     private List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         List<Place> agreed = agreed();
-        for (Place place : agreed) {
-            for (int film = 0; film < films.size(); film++) {
-                fault(film, place).ifPresent(findings::add);
-            }
+        for (int film = 0; film < films.size(); film++) {
+            fault(film, agreed).ifPresent(findings::add);
         }
         if (agreed.isEmpty()) {
             findings.add(new Finding(
@@ -120,26 +133,68 @@ final class MarkFaults {
         return agreed;
     }
 
-    private Optional<Finding> fault(int film, Place agreed) {
+    /**
+     * A mark that is wrong.
+     *
+     * @param agreed where most films have it
+     * @param offMm how far it is from there; empty if it is missing
+     */
+    private record Wrong(Place agreed, OptionalDouble offMm) {
+        double badness() {
+            return offMm.orElse(Double.POSITIVE_INFINITY);
+        }
+    }
+
+    /** All that is wrong with a film's marks, at the worst of them. */
+    private Optional<Finding> fault(int film, List<Place> agreed) {
+        List<Wrong> wrong = agreed.stream()
+                .flatMap(place -> wrong(film, place).stream())
+                .sorted(Comparator.comparingDouble((Wrong mark) -> -mark.badness()))
+                .toList();
+        if (wrong.isEmpty()) {
+            return Optional.empty();
+        }
+        String file = films.get(film).file();
+        long missing = wrong.stream().filter(mark -> mark.offMm().isEmpty()).count();
+        double most = wrong.stream()
+                .flatMapToDouble(mark -> mark.offMm().stream())
+                .max()
+                .orElse(0);
+        long off = wrong.size() - missing;
+        String lacks = missing == 0
+                ? ""
+                : (missing == 1 ? "a mark is" : missing + " marks are") + " missing on " + file;
+        String lies = off == 0
+                ? ""
+                : off == 1
+                        ? String.format(Locale.ROOT, "a mark on %s is off by %.2f mm", file, most)
+                        : String.format(Locale.ROOT, "%d marks on %s are off by up to %.2f mm", off, file, most);
+        WholeFilm whole = wholes.get(film);
+        return Optional.of(new Finding(
+                        Severity.ERROR,
+                        "register marks",
+                        wrong.get(0).agreed(),
+                        Stream.of(lacks, lies).filter(words -> !words.isEmpty()).collect(Collectors.joining("; ")),
+                        "where most films have it",
+                        "Take the marks from one film and copy them to all others, in place.")
+                .about(Subject.ink(intent.inks().get(whole.pull()))
+                        .withPull(whole.pull())
+                        .withFile(file))
+                .withQuantity(
+                        missing > 0
+                                ? Quantity.of(missing, 0, Unit.COUNT)
+                                : Quantity.of(most, OFF_MM, Unit.MILLIMETRES)));
+    }
+
+    private Optional<Wrong> wrong(int film, Place agreed) {
         Optional<Place> own = marks.get(film).stream()
                 .filter(mark -> apart(mark, agreed) < ONE_PLACE_MM)
                 .min(Comparator.comparingDouble(mark -> apart(mark, agreed)));
-        if (own.isPresent() && apart(own.get(), agreed) <= OFF_MM) {
-            return Optional.empty();
+        if (own.isEmpty()) {
+            return Optional.of(new Wrong(agreed, OptionalDouble.empty()));
         }
-        String measured = own.map(mark -> String.format(
-                        Locale.ROOT,
-                        "a mark on %s is off by %.2f mm",
-                        films.get(film).file(),
-                        apart(mark, agreed)))
-                .orElse("a mark is missing on " + films.get(film).file());
-        return Optional.of(new Finding(
-                Severity.ERROR,
-                "register marks",
-                agreed,
-                measured,
-                "where most films have it",
-                "Take the marks from one film and copy them to all others, in place."));
+        double off = apart(own.get(), agreed);
+        return off <= OFF_MM ? Optional.empty() : Optional.of(new Wrong(agreed, OptionalDouble.of(off)));
     }
 
     private static double apart(Place one, Place other) {

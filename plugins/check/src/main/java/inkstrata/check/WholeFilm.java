@@ -1,265 +1,100 @@
 package inkstrata.check;
 
 import inkstrata.film.Film;
-import inkstrata.measure.Frame;
-import inkstrata.measure.Place;
-import inkstrata.planar.CoverMap;
+import inkstrata.film.Stain;
+import inkstrata.planar.Affine;
 import inkstrata.planar.Region;
-import inkstrata.planar.Similarity;
-import inkstrata.separation.Finding;
-import inkstrata.separation.Finding.Severity;
-import java.util.ArrayList;
-import java.util.BitSet;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
- * What is wrong with a film as a whole: another one's, a negative, mirrored, of another size, turned or moved.
+ * What is wrong with a film as a whole, and what it would print if that were mended.
  *
- * @param picture what it prints once that is mended
- * @param around what lies around it then
- * @param pull the pull that it prints, by position
- * @param finding what is wrong, if anything is
+ * @param pull whose film it is said to be, by position
+ * @param film as it lies
+ * @param fault what is wrong
+ * @param place how it would have to be placed
+ * @param prints the pull that it prints, by position
+ * @param offsetMm by how much it is spread all round, or choked if below zero
+ * @param mended what it prints once that is mended
  */
-record WholeFilm(Region picture, Region around, int pull, Optional<Finding> finding) {
-    /** As far apart on the average, in millimetres, outlines are the same but for rounding. */
-    private static final double SAME_MM = 0.0005;
+record WholeFilm(int pull, Film film, Fault fault, Affine place, int prints, double offsetMm, Film mended) {
+    /** What can be wrong with all of a film. */
+    enum Fault {
+        NONE(""),
+        EMPTY("empty film"),
+        SWAPPED("swapped films"),
+        NEGATIVE("negative film"),
+        PLACE("film place"),
+        TURNED("turned film"),
+        SIZE("film size"),
+        STRETCHED("stretched film"),
+        MIRRORED("mirrored film"),
+        SPREAD("spread film"),
+        CHOKED("choked film");
 
-    /** A film that no corner of which is farther from its place, in millimetres, lies right. */
-    private static final double RIGHT_MM = 0.008;
+        private final String rule;
 
-    /** Another place explains a film if that much less of it is then off. */
-    private static final double BETTER = 0.5;
-
-    /** A film is another's if it fits that one so much better, and so well. */
-    private static final double MUCH_BETTER = 0.25;
-
-    private static final double ANOTHERS_MM = 0.05;
-
-    /** A unit taken for another: inches, centimetres, points (1/72 in), px (1/96 in; 1/90 in once), and none at all. */
-    private static final double[] UNITS = {
-        25.4,
-        10,
-        96 / 25.4,
-        72 / 25.4,
-        90 / 25.4,
-        96.0 / 72,
-        96.0 / 90,
-        90.0 / 72,
-        1.0 / 25.4,
-        0.1,
-        25.4 / 96,
-        25.4 / 72,
-        25.4 / 90,
-        72.0 / 96,
-        90.0 / 96,
-        72.0 / 90
-    };
-
-    /** A film may lie on its side, or upside down. */
-    private static final List<Similarity> QUARTERS = List.of(
-            new Similarity(0, 1, 0, 0, false), new Similarity(-1, 0, 0, 0, false), new Similarity(0, -1, 0, 0, false));
-
-    /**
-     * Finds out.
-     *
-     * @param pull whose film it is said to be, by position
-     * @param planned what each pull is to print
-     * @param drawn the same without traps: another program's films may have others
-     * @param frame where the picture lies
-     * @param inks name of each pull's ink
-     */
-    static WholeFilm of(Film film, int pull, List<Region> planned, List<Region> drawn, Frame frame, List<String> inks) {
-        Region own = planned.get(pull);
-        if (own.isEmpty()) {
-            return new WholeFilm(film.picture(), film.around(), pull, Optional.empty());
+        Fault(String rule) {
+            this.rule = rule;
         }
-        double misfit = Fit.misfitMm(film.picture(), own, frame);
-        if (misfit <= SAME_MM) {
-            return new WholeFilm(film.picture(), film.around(), pull, Optional.empty());
+
+        String rule() {
+            return rule;
         }
-        Region all = Region.union(List.of(film.picture(), film.around()));
-        if (all.isEmpty()) {
-            return new WholeFilm(all, all, pull, Optional.of(empty(film, own)));
+
+        boolean isPlacing() {
+            return this == PLACE || this == TURNED || this == SIZE || this == STRETCHED || this == MIRRORED;
         }
-        Optional<Integer> other = IntStream.range(0, planned.size())
-                .filter(i -> i != pull && !planned.get(i).isEmpty())
-                .filter(i -> isMeantFor(film, planned.get(i), drawn.get(i), misfit, frame))
-                .boxed()
-                .findFirst();
-        if (other.isPresent()) {
-            return new WholeFilm(
-                    film.picture(),
-                    film.around(),
-                    other.get(),
-                    Optional.of(swapped(film, pull, other.get(), own, inks)));
+
+        /** Whether films fit each other nevertheless if all of them lie so. */
+        boolean keepsTheFit() {
+            return this == PLACE || this == TURNED;
         }
-        Region inverse = inverse(film.picture(), frame);
-        if (Fit.misfitMm(inverse, own, frame) < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit)) {
-            return new WholeFilm(inverse, Region.EMPTY, pull, Optional.of(negative(film, own)));
-        }
-        List<Similarity> places = places(film.picture(), all, own, frame);
-        return Stream.of(own, drawn.get(pull))
-                .flatMap(target -> new Alignment(target).of(all, places).stream())
-                .flatMap(place -> Fit.of(all, own, place, frame).stream())
-                .min(Comparator.comparingDouble(Fit::misfitMm))
-                .filter(fit -> fit.misfitMm() < BETTER * misfit && offMm(fit.place(), own) > RIGHT_MM)
-                .map(fit -> new WholeFilm(
-                        within(frame, fit.place().of(all)),
-                        fit.place().of(film.around()),
-                        pull,
-                        Optional.of(misplaced(film, fit.place(), own))))
-                .orElse(new WholeFilm(film.picture(), film.around(), pull, Optional.empty()));
     }
 
-    private static boolean isMeantFor(Film film, Region planned, Region drawn, double misfit, Frame frame) {
-        double least =
-                Math.min(Fit.misfitMm(film.picture(), planned, frame), Fit.misfitMm(film.picture(), drawn, frame));
-        return least < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit);
+    static WholeFilm right(int pull, Film film) {
+        return new WholeFilm(pull, film, Fault.NONE, Affine.NONE, pull, 0, film);
     }
 
-    /** How it may have been meant to lie; the first is as it does. */
-    private static List<Similarity> places(Region picture, Region all, Region own, Frame frame) {
-        List<Similarity> places = new ArrayList<>();
-        places.add(Similarity.NONE);
-        places.add(new Similarity(1, 0, frame.x() + frame.right(), 0, true));
-        for (double unit : UNITS) {
-            places.add(new Similarity(unit, 0, 0, 0, false));
-            places.add(new Similarity(unit, 0, frame.x() * (1 - unit), frame.y() * (1 - unit), false));
-        }
-        for (Region part : picture.isEmpty() ? List.of(all) : List.of(all, picture)) {
-            for (boolean mirrored : new boolean[] {false, true}) {
-                Alignment.frames(part, own, mirrored).ifPresent(places::add);
-            }
-            for (Similarity turn : QUARTERS) {
-                Alignment.frames(turn.of(part), own, false).map(turn::then).ifPresent(places::add);
-            }
-        }
-        return places;
+    WholeFilm with(Fault newFault, Film newMended) {
+        return new WholeFilm(pull, film, newFault, place, prints, offsetMm, newMended);
     }
 
-    /** The frame without it. */
-    private static Region inverse(Region picture, Frame frame) {
-        return CoverMap.of(frame, List.of(picture)).where(BitSet::isEmpty);
+    /** One that lies where it should not. */
+    WholeFilm placed(Fault newFault, Affine newPlace, Film newMended) {
+        return new WholeFilm(pull, film, newFault, newPlace, prints, offsetMm, newMended);
     }
 
-    private static Region within(Frame frame, Region all) {
-        return CoverMap.of(frame, List.of(all)).where(cover -> !cover.isEmpty());
+    WholeFilm anothers(int newPrints) {
+        return new WholeFilm(pull, film, Fault.SWAPPED, place, newPrints, offsetMm, film);
     }
 
-    /** How far the corner that is off most has to move. */
-    private static double offMm(Similarity place, Region own) {
-        Frame frame = own.bounds().orElseThrow();
-        double off = 0;
-        for (double x : new double[] {frame.x(), frame.right()}) {
-            for (double y : new double[] {frame.y(), frame.bottom()}) {
-                Place there = place.of(new Place(x, y));
-                off = Math.max(off, Math.hypot(there.x() - x, there.y() - y));
-            }
-        }
-        return off;
+    WholeFilm allRound(double offset, Film newMended) {
+        return new WholeFilm(
+                pull, film, offset > 0 ? Fault.SPREAD : Fault.CHOKED, place, prints, offset, newMended);
     }
 
-    private static Finding empty(Film film, Region own) {
-        return new Finding(
-                Severity.ERROR,
-                "empty film",
-                middle(own),
-                "nothing on " + film.file() + " prints",
-                String.format(Locale.ROOT, "%.1f mm² of ink", own.areaMm2()),
-                "Check that the drawing was not left out or hidden when the film was saved.");
+    /** All that is black or grey in the picture: what somebody wanted to print. */
+    static Region painted(Film film) {
+        return film.picture().union(stained(film));
     }
 
-    private static Finding negative(Film film, Region own) {
-        return fault(
-                "negative film",
-                film,
-                own,
-                " is a negative: clear where ink is to print, and black elsewhere",
-                "black where ink is to print",
-                "Invert it, or have it output as a positive.");
+    /** Where a film is neither black nor clear. */
+    static Region stained(Film film) {
+        return Region.union(film.stains().stream().map(Stain::region).toList());
     }
 
-    private static Finding swapped(Film film, int pull, int other, Region own, List<String> inks) {
-        return new Finding(
-                Severity.ERROR,
-                "swapped films",
-                middle(own),
-                film.file() + " prints what " + inks.get(other) + " is to print",
-                "what " + inks.get(pull) + " is to print",
-                "Exchange the films, or say under films in the job file which is which.");
+    /** How much larger than the artwork it is. */
+    double larger() {
+        return 1 / place.scale();
     }
 
-    private static Finding misplaced(Film film, Similarity place, Region own) {
-        double extent = Math.max(
-                own.bounds().orElseThrow().width(), own.bounds().orElseThrow().height());
-        if (place.mirrored()) {
-            return fault(
-                    "mirrored film",
-                    film,
-                    own,
-                    " is mirrored",
-                    "a film that reads as the print does, or as the job says",
-                    "Mirror it, or set sheet.print in the job file.");
-        }
-        double larger = 1 / place.scale();
-        if (Math.abs(larger - 1) * extent > RIGHT_MM) {
-            return fault(
-                    "film size",
-                    film,
-                    own,
-                    String.format(Locale.ROOT, " is %.4f times as large as the artwork", larger),
-                    "1.0000 times",
-                    "Write width and height in mm, print at 100 %, and hold a ruler to it.");
-        }
-        double turn = -place.turnDegrees();
-        if (Math.abs(Math.toRadians(turn)) * extent > RIGHT_MM) {
-            return fault(
-                    "turned film",
-                    film,
-                    own,
-                    String.format(
-                            Locale.ROOT,
-                            " is turned by %.3f degrees %s",
-                            Math.abs(turn),
-                            turn > 0 ? "clockwise" : "anticlockwise"),
-                    "as the drawing lies",
-                    "Turn all of it back.");
-        }
-        Place middle = middle(own);
-        Place meant = place.of(middle);
-        return fault(
-                "film place",
-                film,
-                own,
-                " lies "
-                        + Stream.of(
-                                        off(middle.x() - meant.x(), "right", "left"),
-                                        off(middle.y() - meant.y(), "down", "up"))
-                                .flatMap(Optional::stream)
-                                .collect(Collectors.joining(" and ")),
-                "where the drawing has it",
-                "Move all of it back.");
+    boolean isWrong() {
+        return fault != Fault.NONE;
     }
 
-    private static Optional<String> off(double distance, String where, String whereIfNegative) {
-        String length = String.format(Locale.ROOT, "%.3f mm too far ", Math.abs(distance));
-        return length.startsWith("0.000")
-                ? Optional.empty()
-                : Optional.of(length + (distance > 0 ? where : whereIfNegative));
-    }
-
-    private static Finding fault(String rule, Film film, Region own, String measured, String limit, String remedy) {
-        return new Finding(Severity.ERROR, rule, middle(own), film.file() + measured, limit, remedy);
-    }
-
-    private static Place middle(Region own) {
-        Frame frame = own.bounds().orElseThrow();
-        return new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2);
+    /** What the film of a pull holds, if it is some pull's. */
+    Optional<Film> mendedFor(int asked) {
+        return prints == asked && fault != Fault.EMPTY ? Optional.of(mended) : Optional.empty();
     }
 }

@@ -178,7 +178,7 @@ enum Spoiling {
             return drawn.with(drawn.busiest(), film.withMarks(marks), near(dropped));
         }
     },
-    HOLE("gap") {
+    HOLE("missing ink") {
         @Override
         Optional<Spoilt> spoil(Case drawn) {
             Region bare = drawn.shown(drawn.busiest());

@@ -1,0 +1,115 @@
+package inkstrata.check;
+
+import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
+import inkstrata.planar.Region;
+import inkstrata.planar.Ring;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * An upright or level line at which a film ends in the midst of what it is to print.
+ *
+ * @param side beyond which nothing prints
+ * @param atMm where the line lies, from the left edge of the sheet or from its top
+ */
+record Cut(Side side, double atMm) {
+    /** Places nearer to the line than this, in millimetres, lie on it. */
+    private static final double ON_IT_MM = 0.02;
+
+    /** The film ends there along so much of it, in millimetres, where the plan does not. */
+    private static final double LEAST_MM = 0.2;
+
+    /** A side of the film. */
+    enum Side {
+        LEFT("left of"),
+        RIGHT("right of"),
+        TOP("above"),
+        BOTTOM("below");
+
+        private final String words;
+
+        Side(String words) {
+            this.words = words;
+        }
+
+        private boolean isUpright() {
+            return this == LEFT || this == RIGHT;
+        }
+
+        private double of(Frame frame) {
+            return switch (this) {
+                case LEFT -> frame.x();
+                case RIGHT -> frame.right();
+                case TOP -> frame.y();
+                case BOTTOM -> frame.bottom();
+            };
+        }
+
+        /** How far out something lies. */
+        private double out(double at) {
+            return this == RIGHT || this == BOTTOM ? at : -at;
+        }
+
+        private Side opposite() {
+            return switch (this) {
+                case LEFT -> RIGHT;
+                case RIGHT -> LEFT;
+                case TOP -> BOTTOM;
+                case BOTTOM -> TOP;
+            };
+        }
+    }
+
+    /** Those of a film: at most one on each side. */
+    static List<Cut> of(Region film, Region planned) {
+        List<Cut> cuts = new ArrayList<>();
+        if (film.isEmpty() || planned.isEmpty()) {
+            return cuts;
+        }
+        Frame of = film.bounds().orElseThrow();
+        Frame to = planned.bounds().orElseThrow();
+        for (Side side : Side.values()) {
+            Cut cut = new Cut(side, side.of(of));
+            if (side.out(side.of(to)) - side.out(cut.atMm) > Laid.THIN_MM && cut.endsInTheMidst(film, planned)) {
+                cuts.add(cut);
+            }
+        }
+        return cuts;
+    }
+
+    boolean isBeyond(Region piece) {
+        return side.out(side.opposite().of(piece.bounds().orElseThrow())) >= side.out(atMm) - ON_IT_MM;
+    }
+
+    String words() {
+        return String.format(
+                Locale.ROOT,
+                "%s a line %.2f mm from the sheet's %s",
+                side.words,
+                atMm,
+                side.isUpright() ? "left edge" : "top");
+    }
+
+    private boolean endsInTheMidst(Region film, Region planned) {
+        NearOutlines outlines = new NearOutlines(List.of(planned), Grid.STEPS_PER_MM / 4.0);
+        double length = 0;
+        for (Ring ring : NearOutlines.rings(film)) {
+            for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+                if (isOnIt(ring, i) && isOnIt(ring, j)) {
+                    Stretch edge = new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i));
+                    boolean isPlanned = outlines.nearest(edge.middle(), ON_IT_MM * Grid.STEPS_PER_MM)
+                            .isPresent();
+                    length += isPlanned ? 0 : edge.length() * Grid.STEP_MM;
+                }
+            }
+        }
+        return length >= LEAST_MM;
+    }
+
+    private boolean isOnIt(Ring ring, int vertex) {
+        double at = Grid.millimetres(side.isUpright() ? ring.x(vertex) : ring.y(vertex));
+        return Math.abs(at - atMm) < ON_IT_MM / 4;
+    }
+}

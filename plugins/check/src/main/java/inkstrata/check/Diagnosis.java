@@ -1,0 +1,336 @@
+package inkstrata.check;
+
+import inkstrata.check.Alignment.Outline;
+import inkstrata.check.WholeFilm.Fault;
+import inkstrata.film.Film;
+import inkstrata.film.Stain;
+import inkstrata.measure.Frame;
+import inkstrata.measure.Place;
+import inkstrata.planar.Affine;
+import inkstrata.planar.CoverMap;
+import inkstrata.planar.Region;
+import inkstrata.planar.Similarity;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Finds what is wrong with films as wholes.
+ *
+ * <p>Whatever is wrong, it is tried what would mend it. Of all that explains a film about equally well the simplest is taken: moved, turned or
+ * of another size; then spread or choked; then on its side; mirrored; last stretched. A disc at 97 % is mirrored as well as not, and is not said to be.
+ */
+final class Diagnosis {
+    /** As far apart on the average, in millimetres, outlines are the same but for rounding. */
+    static final double SAME_MM = 0.0005;
+
+    /** A film that no corner of which is farther from its place, in millimetres, lies right. */
+    static final double RIGHT_MM = 0.008;
+
+    /** Another place explains a film if that much less of it is then off. */
+    private static final double BETTER = 0.5;
+
+    /** What explains a film that little worse than the best does explains it as well. */
+    private static final double ABOUT = 1.3;
+
+    /** A film is another's if it fits that one so much better, and so well. */
+    private static final double MUCH_BETTER = 0.25;
+
+    private static final double ANOTHERS_MM = 0.05;
+
+    /** So much of what was planned must have the film's outline so near, in millimetres, once it is placed otherwise. */
+    private static final double AGREED = 0.55;
+
+    private static final double NEAR_MM = 0.02;
+
+    /** If that much has it that near as it lies, whatever is wrong is wrong in places only. */
+    private static final double LIES_RIGHT = 0.98;
+
+    private static final double EXACT_MM = 0.006;
+
+    /** A film may lie on its side, or upside down. */
+    private static final List<Similarity> QUARTERS = List.of(
+            new Similarity(0, 1, 0, 0, false), new Similarity(-1, 0, 0, 0, false), new Similarity(0, -1, 0, 0, false));
+
+    private final Intent intent;
+    private final Map<Region, Alignment> alignments = new HashMap<>();
+
+    Diagnosis(Intent intent) {
+        this.intent = intent;
+    }
+
+    /** Something that may be wrong, the simpler the earlier in a list, and how well that would explain it. */
+    private record Explanation(WholeFilm whole, double misfitMm) {}
+
+    /** @param pull whose film it is said to be, by position */
+    WholeFilm of(Film film, int pull) {
+        WholeFilm right = WholeFilm.right(pull, film);
+        Region own = intent.planned().get(pull);
+        Region painted = WholeFilm.painted(film);
+        if (own.isEmpty() || isAsPlanned(film.picture(), pull)) {
+            return right;
+        }
+        double misfit = misfit(painted, own);
+        if (misfit <= SAME_MM) {
+            return right;
+        }
+        Region all = Region.union(List.of(painted, film.around()));
+        if (all.isEmpty()) {
+            return right.with(Fault.EMPTY, film);
+        }
+        Region inverse = inverse(painted);
+        if (misfit(inverse, own) < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit)) {
+            return right.with(Fault.NEGATIVE, new Film(film.file(), film.page(), inverse, Region.EMPTY, List.of()));
+        }
+        Outline outline = new Outline(all);
+        if (alignment(own).share(outline, Affine.NONE, EXACT_MM) > LIES_RIGHT) {
+            return right;
+        }
+        Optional<Integer> other = IntStream.range(0, intent.planned().size())
+                .filter(i -> i != pull && isMeantFor(painted, i, misfit))
+                .boxed()
+                .findFirst();
+        if (other.isPresent()) {
+            return right.anothers(other.get());
+        }
+        return explained(right, painted, all, outline)
+                .orElse(painted.isEmpty() ? right.with(Fault.EMPTY, film) : right);
+    }
+
+    /** A film that is to be explained by one place, if that explains it. */
+    Optional<WholeFilm> explainedBy(Affine place, WholeFilm whole, double worstMm) {
+        Region own = intent.planned().get(whole.pull());
+        Region painted = WholeFilm.painted(whole.film());
+        Region all = Region.union(List.of(painted, whole.film().around()));
+        if (own.isEmpty() || painted.isEmpty() || !Fit.staysOnGrid(all, place)) {
+            return Optional.empty();
+        }
+        Outline outline = new Outline(all);
+        Alignment alignment = alignment(own);
+        Affine near = alignment.of(outline, List.of(place)).orElse(place);
+        boolean isNear = offMm(near.then(place.inverse()), own) < worstMm;
+        if (!isNear || alignment.share(outline, near, NEAR_MM) < AGREED) {
+            return Optional.empty();
+        }
+        Film placed = placed(whole.film(), near, own);
+        return misfit(WholeFilm.painted(placed), own) <= ABOUT * misfitOf(whole) + SAME_MM
+                ? Optional.of(whole.placed(fault(near, own), near, placed))
+                : Optional.empty();
+    }
+
+    private double misfitOf(WholeFilm whole) {
+        return misfit(
+                WholeFilm.painted(whole.mended()), intent.planned().get(whole.pull()));
+    }
+
+    boolean isAsPlanned(Region picture, int pull) {
+        Region own = intent.planned().get(pull);
+        return AsPlanned.of(picture, own, intent.frame()).equals(own);
+    }
+
+    private Optional<WholeFilm> explained(WholeFilm film, Region painted, Region all, Outline outline) {
+        int pull = film.pull();
+        List<Region> targets = intent.drawn().get(pull).equals(intent.planned().get(pull))
+                        || intent.drawn().get(pull).isEmpty()
+                ? List.of(intent.planned().get(pull))
+                : List.of(intent.planned().get(pull), intent.drawn().get(pull));
+        List<Explanation> simplestFirst = new ArrayList<>();
+        List<Explanation> allRound = new ArrayList<>();
+        List<Explanation> others = new ArrayList<>();
+        List<Explanation> stretched = new ArrayList<>();
+        for (Region target : targets) {
+            double misfit = misfit(painted, target);
+            Alignment alignment = alignment(target);
+            List<Affine> guesses = places(painted, all, target);
+            List<Affine> upright = guesses.stream()
+                    .filter(guess -> guess.xx() > 0 && !guess.isMirrored())
+                    .toList();
+            List<Affine> turned = guesses.stream()
+                    .filter(guess -> !(guess.xx() > 0) && !guess.isMirrored())
+                    .toList();
+            List<Affine> mirrored = guesses.stream().filter(Affine::isMirrored).toList();
+            placed(film, alignment, outline, upright, target, misfit).ifPresent(simplestFirst::add);
+            allRound(film, painted, target, misfit).ifPresent(allRound::add);
+            placed(film, alignment, outline, turned, target, misfit).ifPresent(others::add);
+            placed(film, alignment, outline, mirrored, target, misfit).ifPresent(others::add);
+            List<Affine> starts = new ArrayList<>();
+            alignment.of(outline, upright).ifPresent(starts::add);
+            for (Affine start : starts) {
+                explanation(film, alignment, outline, alignment.stretched(outline, start), target, misfit)
+                        .ifPresent(stretched::add);
+            }
+        }
+        simplestFirst.addAll(allRound);
+        simplestFirst.addAll(others);
+        simplestFirst.addAll(stretched);
+        double best = simplestFirst.stream()
+                .mapToDouble(Explanation::misfitMm)
+                .min()
+                .orElse(0);
+        return simplestFirst.stream()
+                .filter(explanation -> explanation.misfitMm() <= ABOUT * best + SAME_MM)
+                .findFirst()
+                .map(Explanation::whole);
+    }
+
+    private Optional<Explanation> placed(
+            WholeFilm film, Alignment alignment, Outline outline, List<Affine> guesses, Region target, double misfit) {
+        return alignment
+                .of(outline, guesses)
+                .flatMap(place -> explanation(film, alignment, outline, place, target, misfit));
+    }
+
+    private Optional<Explanation> explanation(
+            WholeFilm film, Alignment alignment, Outline outline, Affine place, Region target, double misfit) {
+        Region all = Region.union(List.of(WholeFilm.painted(film.film()), film.film().around()));
+        if (!Fit.staysOnGrid(all, place)
+                || offMm(place, target) <= RIGHT_MM
+                || alignment.share(outline, place, NEAR_MM) < AGREED) {
+            return Optional.empty();
+        }
+        Film mended = placed(film.film(), place, target);
+        double left = misfit(WholeFilm.painted(mended), target);
+        return left < BETTER * misfit
+                ? Optional.of(new Explanation(film.placed(fault(place, target), place, mended), left))
+                : Optional.empty();
+    }
+
+    private Optional<Explanation> allRound(WholeFilm film, Region painted, Region target, double misfit) {
+        if (painted.isEmpty()) {
+            return Optional.empty();
+        }
+        return AllRound.of(painted, target, intent.frame())
+                .filter(round -> round.misfitMm() < BETTER * misfit)
+                .filter(round -> round.offsetMm() < 0 || reachesOntoSheet(round, target))
+                .map(round -> new Explanation(
+                        film.allRound(
+                                round.offsetMm(),
+                                film.film()
+                                        .withPicture(AsPlanned.carriedOver(
+                                                painted,
+                                                round.expected(),
+                                                intent.planned().get(film.pull()),
+                                                intent.frame()))),
+                        round.misfitMm()));
+    }
+
+    /** Else it is a trap of another width. */
+    private boolean reachesOntoSheet(AllRound round, Region target) {
+        CoverMap laid = CoverMap.of(intent.frame(), List.of(round.expected(), target, intent.inked()));
+        double rim = 0;
+        double onSheet = 0;
+        for (int number = 0; number < laid.count(); number++) {
+            BitSet cover = laid.cover(number);
+            if (cover.get(0) && !cover.get(1)) {
+                rim += laid.areaMm2(number);
+                onSheet += cover.get(2) ? 0 : laid.areaMm2(number);
+            }
+        }
+        return onSheet > rim / 10;
+    }
+
+    /** In the film's place; what lies around the picture may have stayed where it was. */
+    private Film placed(Film film, Affine place, Region target) {
+        Region around = place.of(film.around());
+        List<Stain> stains = film.stains().stream()
+                .map(stain -> new Stain(stain.shade(), within(place.of(stain.region()))))
+                .toList();
+        Film alone = new Film(film.file(), film.page(), within(place.of(film.picture())), around, stains);
+        Film together = alone.withPicture(within(place.of(Region.union(List.of(film.picture(), film.around())))));
+        return misfit(WholeFilm.painted(together), target) <= misfit(WholeFilm.painted(alone), target)
+                ? together
+                : alone;
+    }
+
+    /** How it may have been meant to lie; the first is as it does. */
+    private List<Affine> places(Region painted, Region all, Region own) {
+        Frame frame = intent.frame();
+        List<Affine> places = new ArrayList<>();
+        places.add(Affine.NONE);
+        places.add(new Affine(-1, 0, 0, 1, frame.x() + frame.right(), 0));
+        for (UnitSlip slip : UnitSlip.all()) {
+            double back = 1 / slip.times();
+            places.add(new Affine(back, 0, 0, back, 0, 0));
+            places.add(new Affine(back, 0, 0, back, frame.x() * (1 - back), frame.y() * (1 - back)));
+        }
+        Frame to = own.bounds().orElseThrow();
+        for (Region part : painted.isEmpty() ? List.of(all) : List.of(all, painted)) {
+            Frame from = part.bounds().orElseThrow();
+            for (boolean mirrored : new boolean[] {false, true}) {
+                Alignment.frames(from, to, mirrored).ifPresent(places::add);
+            }
+            for (Similarity turn : QUARTERS) {
+                Affine turning = Affine.of(turn);
+                for (boolean mirrored : new boolean[] {false, true}) {
+                    Alignment.frames(turning.of(from), to, mirrored)
+                            .map(turning::then)
+                            .ifPresent(places::add);
+                }
+            }
+        }
+        return places;
+    }
+
+    /** What to call it. */
+    private static Fault fault(Affine place, Region own) {
+        Frame bounds = own.bounds().orElseThrow();
+        double extent = Math.max(bounds.width(), bounds.height());
+        if (place.isMirrored()) {
+            return Fault.MIRRORED;
+        }
+        // How far right angles and equal sides are from that.
+        double across = Math.hypot(place.xx() - place.yy(), place.xy() + place.yx());
+        if (across * extent > RIGHT_MM) {
+            return Fault.STRETCHED;
+        }
+        if (Math.abs(1 / place.scale() - 1) * extent > RIGHT_MM) {
+            return Fault.SIZE;
+        }
+        return Math.abs(Math.atan2(place.yx(), place.xx())) * extent > RIGHT_MM ? Fault.TURNED : Fault.PLACE;
+    }
+
+    private boolean isMeantFor(Region painted, int pull, double misfit) {
+        Region planned = intent.planned().get(pull);
+        Region drawn = intent.drawn().get(pull);
+        if (planned.isEmpty() || drawn.isEmpty()) {
+            return false;
+        }
+        double least = Math.min(misfit(painted, planned), misfit(painted, drawn));
+        return least < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit);
+    }
+
+    private double misfit(Region film, Region planned) {
+        return Fit.misfitMm(film, planned, intent.frame());
+    }
+
+    private Alignment alignment(Region target) {
+        return alignments.computeIfAbsent(target, Alignment::new);
+    }
+
+    /** The frame without it. */
+    private Region inverse(Region picture) {
+        return CoverMap.of(intent.frame(), List.of(picture)).where(BitSet::isEmpty);
+    }
+
+    private Region within(Region all) {
+        return CoverMap.of(intent.frame(), List.of(all)).where(cover -> !cover.isEmpty());
+    }
+
+    /** How far the corner that is off most has to move. */
+    private static double offMm(Affine place, Region own) {
+        Frame frame = own.bounds().orElseThrow();
+        double off = 0;
+        for (double x : new double[] {frame.x(), frame.right()}) {
+            for (double y : new double[] {frame.y(), frame.bottom()}) {
+                Place there = place.of(new Place(x, y));
+                off = Math.max(off, Math.hypot(there.x() - x, there.y() - y));
+            }
+        }
+        return off;
+    }
+}
