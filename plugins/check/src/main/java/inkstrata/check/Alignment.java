@@ -23,12 +23,16 @@ final class Alignment {
     private static final int MOST_POINTS = 1500;
 
     /** So many tell which first guesses are worth a closer look. */
-    private static final int FEW_POINTS = 200;
+    private static final int FEW_POINTS = 250;
 
     /** Of the first guesses so many are looked at closer. */
-    private static final int GUESSES = 8;
+    private static final int GUESSES = 6;
 
-    private static final int ROUNDS = 25;
+    private static final int ROUNDS = 20;
+    private static final int LAST_ROUNDS = 10;
+
+    /** Outlines that are no farther apart on the average, in grid steps, lie on each other: no other guess need be looked at. */
+    private static final double EXACT = 2;
 
     /** So many of the partners are trusted, the closest ones. */
     private static final double TRUSTED = 0.7;
@@ -57,10 +61,12 @@ final class Alignment {
     /** An outline's points, evenly along it, and the outline itself. */
     static final class Outline {
         private final List<Spot> points;
+        private final List<Spot> few;
         private final NearOutlines near;
 
         Outline(Region region) {
             points = spots(region, MOST_POINTS);
+            few = spots(region, FEW_POINTS);
             near = new NearOutlines(List.of(region), FARTHEST_MM * Grid.STEPS_PER_MM / 2);
         }
     }
@@ -72,22 +78,37 @@ final class Alignment {
      */
     private record Pair(Spot point, Spot partner, double apart) {}
 
+    /** A place and how far outlines are apart then. */
+    private record Rated(Affine place, double residual) {}
+
     /**
      * Finds it.
      *
      * @param guesses roughly how it may be meant to lie
      */
     Optional<Affine> of(Outline film, List<Affine> guesses) {
-        return guesses.stream()
-                .sorted(Comparator.comparingDouble(guess -> residual(few, film, guess)))
+        List<Affine> bestFirst = guesses.stream()
+                .map(guess -> new Rated(guess, residual(few, film, guess)))
+                .sorted(Comparator.comparingDouble(Rated::residual))
                 .limit(GUESSES)
-                .map(guess -> improved(film, guess, Nearing.SIMILAR, FARTHEST_MM))
-                .min(Comparator.comparingDouble(place -> residual(planned.points, film, place)));
+                .map(Rated::place)
+                .toList();
+        Rated best = null;
+        for (Affine guess : bestFirst) {
+            Affine place = improved(film, film.few, guess, Nearing.SIMILAR, FARTHEST_MM);
+            Rated rated = new Rated(place, residual(few, film, place));
+            best = best == null || rated.residual() < best.residual() ? rated : best;
+            if (best.residual() < EXACT) {
+                break;
+            }
+        }
+        return Optional.ofNullable(best)
+                .map(rated -> improved(film, film.points, rated.place(), Nearing.SIMILAR, NEARBY_MM));
     }
 
     /** The same where it may be stretched and slanted a little, too. */
     Affine stretched(Outline film, Affine guess) {
-        return improved(film, guess, Nearing.FREE, NEARBY_MM);
+        return improved(film, film.points, guess, Nearing.FREE, NEARBY_MM);
     }
 
     /** How much of what was planned has the film's outline that near, of 1. */
@@ -100,11 +121,13 @@ final class Alignment {
         return (double) near / Math.max(1, planned.points.size());
     }
 
-    private Affine improved(Outline film, Affine guess, Nearing nearing, double farthestMm) {
+    private Affine improved(
+            Outline film, List<Spot> points, Affine guess, Nearing nearing, double farthestMm) {
         Affine place = guess;
         double reach = farthestMm;
-        for (int round = 0; round < ROUNDS; round++) {
-            Optional<Affine> step = nearing.step(pairs(film.points, place, planned.near, reach).stream()
+        int rounds = farthestMm > NEARBY_MM ? ROUNDS : LAST_ROUNDS;
+        for (int round = 0; round < rounds; round++) {
+            Optional<Affine> step = nearing.step(pairs(points, place, planned.near, reach).stream()
                     .map(pair -> new Spot[] {pair.point(), pair.partner()})
                     .toList());
             if (step.isEmpty()) {

@@ -109,15 +109,15 @@ final class Appearance {
         List<Region> lacking = new ArrayList<>(missing(film, less, tooLittle));
         Region extraAll = Pieces.holding(tooMuch, told, intent.frame());
         Region lackingAll = Pieces.holding(tooLittle, lacking, intent.frame());
-        Region slits = slits(film, tooLittle);
+        Region slits = slits(film, less, tooLittle);
         mended.set(
                 film,
                 CoverMap.of(intent.frame(), List.of(films.get(film), lackingAll, slits, extraAll))
                         .where(cover -> (cover.get(0) && !cover.get(3)) || cover.get(1) || cover.get(2)));
     }
 
-    /** Slits too thin for any mesh, with ink on both sides: no ink is lost there. */
-    private Region slits(int film, Region tooLittle) {
+    /** What is lost but too thin for any mesh: where the sheet would show, and slits with ink on both sides. No ink is missing there. */
+    private Region slits(int film, List<Alike> less, Region tooLittle) {
         List<Region> thin = tooLittle.polygons().stream()
                 .map(Region::of)
                 .filter(piece -> !Pieces.isWide(piece))
@@ -125,10 +125,10 @@ final class Appearance {
         if (thin.isEmpty()) {
             return Region.EMPTY;
         }
-        Region closed = films.get(film)
-                .grown(Laid.THIN_MM / 2, Corners.ROUND)
-                .shrunk(Laid.THIN_MM / 2);
-        return CoverMap.of(intent.frame(), List.of(Region.of(thin), closed)).where(cover -> cover.cardinality() == 2);
+        Region closed = films.get(film).grown(Laid.THIN_MM / 2, Corners.ROUND).shrunk(Laid.THIN_MM / 2);
+        Region bare = laid.where(laid.bare(less));
+        return CoverMap.of(intent.frame(), List.of(Region.of(thin), closed, bare))
+                .where(cover -> cover.get(0) && cover.cardinality() > 1);
     }
 
     /** Whether film and plan have little in common. */
@@ -270,6 +270,17 @@ final class Appearance {
         return told;
     }
 
+    /** Whether a piece is a part of the plan of which nothing is left, but for what is too thin to matter. */
+    private boolean isIsland(int film, Region piece) {
+        Place place = piece.somewhere();
+        return intent.planned().get(film).polygons().stream()
+                .map(Region::of)
+                .filter(part -> part.covers(place))
+                .map(part -> CoverMap.of(intent.frame(), List.of(part, films.get(film))))
+                .map(laidOver -> laidOver.where(cover -> cover.cardinality() == 2))
+                .anyMatch(left -> !Pieces.isWide(left));
+    }
+
     private Part missing(int film, Alike alike) {
         if (alike.shown().equals(OptionalInt.of(film))) {
             return Part.missing(name(film));
@@ -311,7 +322,9 @@ final class Appearance {
             }
         }
         for (List<Told> alike : byRule.values()) {
-            if (alike.size() <= MOST_PLACES) {
+            boolean areIslands = alike.get(0).part().rule().equals("missing ink")
+                    && alike.stream().allMatch(one -> isIsland(film, one.piece()));
+            if (alike.size() == 1 || (alike.size() <= MOST_PLACES && !areIslands)) {
                 alike.forEach(one -> findings.add(
                         finding(film, one.part(), one.where().somewhere(), one.piece())));
             } else {

@@ -65,10 +65,14 @@ record Cut(Side side, double atMm) {
     /** Those of a film: at most one on each side. */
     static List<Cut> of(Region film, Region planned) {
         List<Cut> cuts = new ArrayList<>();
-        if (film.isEmpty() || planned.isEmpty()) {
+        Region wide = Region.of(film.polygons().stream()
+                .map(Region::of)
+                .filter(part -> part.areaMm2() > Laid.THIN_MM / 4 * part.perimeterMm())
+                .toList());
+        if (wide.isEmpty() || planned.isEmpty()) {
             return cuts;
         }
-        Frame of = film.bounds().orElseThrow();
+        Frame of = wide.bounds().orElseThrow();
         Frame to = planned.bounds().orElseThrow();
         for (Side side : Side.values()) {
             Cut cut = new Cut(side, side.of(of));

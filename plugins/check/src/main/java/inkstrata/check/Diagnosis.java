@@ -9,7 +9,6 @@ import inkstrata.measure.Place;
 import inkstrata.planar.Affine;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
-import inkstrata.planar.Similarity;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -38,13 +37,19 @@ final class Diagnosis {
     /** What explains a film that little worse than the best does explains it as well. */
     private static final double ABOUT = 1.3;
 
+    /** One place explains another film too, if that is farther off on the average by so little more, in millimetres. */
+    private static final double ALSO_MM = 0.003;
+
     /** A film is another's if it fits that one so much better, and so well. */
     private static final double MUCH_BETTER = 0.25;
 
     private static final double ANOTHERS_MM = 0.05;
 
     /** So much of what was planned must have the film's outline so near, in millimetres, once it is placed otherwise. */
-    private static final double AGREED = 0.55;
+    private static final double AGREED = 0.85;
+
+    /** Less will do, for films with other traps, if much less of the film is then off. */
+    private static final double HALF_AGREED = 0.55;
 
     private static final double NEAR_MM = 0.02;
 
@@ -54,8 +59,18 @@ final class Diagnosis {
     private static final double EXACT_MM = 0.006;
 
     /** A film may lie on its side, or upside down. */
-    private static final List<Similarity> QUARTERS = List.of(
-            new Similarity(0, 1, 0, 0, false), new Similarity(-1, 0, 0, 0, false), new Similarity(0, -1, 0, 0, false));
+    private static final List<Affine> QUARTERS =
+            List.of(new Affine(0, -1, 1, 0, 0, 0), new Affine(-1, 0, 0, -1, 0, 0), new Affine(0, 1, -1, 0, 0, 0));
+
+    private static final List<Affine> TURNS = List.of(Affine.NONE, QUARTERS.get(0), QUARTERS.get(1), QUARTERS.get(2));
+
+    /** So many of the largest parts of plan and film are looked at for their form. */
+    private static final int PLANNED_PARTS = 3;
+
+    private static final int FILM_PARTS = 30;
+
+    /** Parts of one form fill their frames to the same share, but for this. */
+    private static final double ONE_FORM = 0.02;
 
     private final Intent intent;
     private final Map<Region, Alignment> alignments = new HashMap<>();
@@ -102,24 +117,27 @@ final class Diagnosis {
                 .orElse(painted.isEmpty() ? right.with(Fault.EMPTY, film) : right);
     }
 
-    /** A film that is to be explained by one place, if that explains it. */
-    Optional<WholeFilm> explainedBy(Affine place, WholeFilm whole, double worstMm) {
+    /** A film that is to be explained by one place, if that explains it about as well as what was found. */
+    Optional<WholeFilm> explainedBy(Affine place, WholeFilm whole) {
         Region own = intent.planned().get(whole.pull());
-        Region painted = WholeFilm.painted(whole.film());
-        Region all = Region.union(List.of(painted, whole.film().around()));
-        if (own.isEmpty() || painted.isEmpty() || !Fit.staysOnGrid(all, place)) {
+        Region all = Region.union(List.of(
+                WholeFilm.painted(whole.film()), whole.film().around()));
+        if (all.isEmpty() || !Fit.staysOnGrid(all, place)) {
             return Optional.empty();
         }
-        Outline outline = new Outline(all);
-        Alignment alignment = alignment(own);
-        Affine near = alignment.of(outline, List.of(place)).orElse(place);
-        boolean isNear = offMm(near.then(place.inverse()), own) < worstMm;
-        if (!isNear || alignment.share(outline, near, NEAR_MM) < AGREED) {
-            return Optional.empty();
+        if (own.isEmpty()) {
+            // Nothing speaks against it: what lies around goes along.
+            Film moved = new Film(
+                    whole.film().file(),
+                    whole.film().page(),
+                    within(place.of(whole.film().picture())),
+                    place.of(whole.film().around()),
+                    List.of());
+            return Optional.of(whole.placed(Fault.NONE, place, moved));
         }
-        Film placed = placed(whole.film(), near, own);
-        return misfit(WholeFilm.painted(placed), own) <= ABOUT * misfitOf(whole) + SAME_MM
-                ? Optional.of(whole.placed(fault(near, own), near, placed))
+        Film placed = placed(whole.film(), place, own);
+        return misfit(WholeFilm.painted(placed), own) <= ABOUT * misfitOf(whole) + ALSO_MM
+                ? Optional.of(whole.placed(fault(place, own), place, placed))
                 : Optional.empty();
     }
 
@@ -189,13 +207,16 @@ final class Diagnosis {
             WholeFilm film, Alignment alignment, Outline outline, Affine place, Region target, double misfit) {
         Region all = Region.union(List.of(WholeFilm.painted(film.film()), film.film().around()));
         if (!Fit.staysOnGrid(all, place)
-                || offMm(place, target) <= RIGHT_MM
-                || alignment.share(outline, place, NEAR_MM) < AGREED) {
+                || offMm(place, target) <= RIGHT_MM) {
+            return Optional.empty();
+        }
+        double share = alignment.share(outline, place, NEAR_MM);
+        if (share < HALF_AGREED) {
             return Optional.empty();
         }
         Film mended = placed(film.film(), place, target);
         double left = misfit(WholeFilm.painted(mended), target);
-        return left < BETTER * misfit
+        return left < (share < AGREED ? MUCH_BETTER : BETTER) * misfit
                 ? Optional.of(new Explanation(film.placed(fault(place, target), place, mended), left))
                 : Optional.empty();
     }
@@ -264,8 +285,7 @@ final class Diagnosis {
             for (boolean mirrored : new boolean[] {false, true}) {
                 Alignment.frames(from, to, mirrored).ifPresent(places::add);
             }
-            for (Similarity turn : QUARTERS) {
-                Affine turning = Affine.of(turn);
+            for (Affine turning : QUARTERS) {
                 for (boolean mirrored : new boolean[] {false, true}) {
                     Alignment.frames(turning.of(from), to, mirrored)
                             .map(turning::then)
@@ -273,7 +293,39 @@ final class Diagnosis {
                 }
             }
         }
+        places.addAll(byParts(all, own));
         return places;
+    }
+
+    /** The largest parts brought onto parts of the same form: wherever a film lies, and whatever lies around it. */
+    private static List<Affine> byParts(Region all, Region own) {
+        List<Affine> places = new ArrayList<>();
+        List<Region> parts = largest(all, FILM_PARTS);
+        for (Region target : largest(own, PLANNED_PARTS)) {
+            Frame to = target.bounds().orElseThrow();
+            double filled = target.areaMm2() / (to.width() * to.height());
+            for (Region part : parts) {
+                Frame bounds = part.bounds().orElseThrow();
+                if (Math.abs(part.areaMm2() / (bounds.width() * bounds.height()) - filled) > ONE_FORM * filled) {
+                    continue;
+                }
+                for (Affine turn : TURNS) {
+                    Frame from = turn.of(bounds);
+                    for (boolean mirrored : new boolean[] {false, true}) {
+                        Alignment.frames(from, to, mirrored).map(turn::then).ifPresent(places::add);
+                    }
+                }
+            }
+        }
+        return places;
+    }
+
+    private static List<Region> largest(Region region, int count) {
+        return region.polygons().stream()
+                .map(Region::of)
+                .sorted(Comparator.comparingDouble(part -> -part.areaMm2()))
+                .limit(count)
+                .toList();
     }
 
     /** What to call it. */

@@ -59,6 +59,16 @@ final class Laid {
         return alike(film, cover -> !cover.get(film) && cover.get(pulls + film));
     }
 
+    /** Those of them that no film prints at all. */
+    List<Alike> bare(List<Alike> alike) {
+        return alike.stream()
+                .filter(one -> {
+                    int first = map.cover(one.number()).nextSetBit(0);
+                    return first < 0 || first >= pulls;
+                })
+                .toList();
+    }
+
     Region where(List<Alike> alike) {
         BitSet numbers = new BitSet();
         alike.forEach(one -> numbers.set(one.number()));

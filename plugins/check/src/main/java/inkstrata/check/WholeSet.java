@@ -41,14 +41,17 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
      * @param films all there are
      */
     static List<WholeSet> of(List<WholeFilm> films, Intent intent, Diagnosis diagnosis) {
-        List<WholeFilm> holding =
-                films.stream().filter(film -> film.fault() != Fault.EMPTY).toList();
+        List<WholeFilm> holding = films.stream()
+                .filter(film -> film.fault() != Fault.EMPTY
+                        && !intent.planned().get(film.pull()).isEmpty())
+                .toList();
         Optional<WholeSet> all = holding.stream()
                 .filter(film -> film.fault().isPlacing())
                 .sorted(Comparator.comparing((WholeFilm film) -> film.fault() != Fault.MIRRORED)
                         .thenComparing(film -> -extent(film, intent)))
                 .flatMap(film -> all(film, holding, intent, diagnosis).stream())
-                .findFirst();
+                .findFirst()
+                .map(set -> set.withBlank(films, intent, diagnosis));
         if (all.isPresent()) {
             List<WholeSet> sets = new ArrayList<>(List.of(all.get()));
             films.stream()
@@ -80,10 +83,9 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
         List<WholeFilm> placed = new ArrayList<>(List.of(film));
         for (WholeFilm other : holding) {
             if (other != film) {
-                double farther = extent(other, intent) / extent(film, intent);
                 Optional<WholeFilm> explained = isAlike(film, other, intent)
                         ? Optional.of(other)
-                        : diagnosis.explainedBy(film.place(), other, ONE_PLACE_MM * Math.max(1, farther));
+                        : diagnosis.explainedBy(film.place(), other);
                 if (explained.isEmpty()) {
                     return Optional.empty();
                 }
@@ -91,6 +93,16 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
             }
         }
         return Optional.of(new WholeSet(film.fault(), placed, true));
+    }
+
+    /** With films on which nothing is to print but what lies around the picture. */
+    private WholeSet withBlank(List<WholeFilm> all, Intent intent, Diagnosis diagnosis) {
+        List<WholeFilm> more = new ArrayList<>(films);
+        all.stream()
+                .filter(film -> intent.planned().get(film.pull()).isEmpty())
+                .flatMap(film -> diagnosis.explainedBy(first().place(), film).stream())
+                .forEach(more::add);
+        return new WholeSet(fault, more, isAll);
     }
 
     private static boolean isAlike(WholeFilm one, WholeFilm other, Intent intent) {

@@ -17,33 +17,39 @@ import java.util.Locale;
  * @param paint of the picture
  * @param transform of the picture, in SVG's words, in millimetres
  * @param more elements within the picture, in millimetres
+ * @param pageTransform of all that is on the page; only where one unit is one millimetre
  */
-record WrittenFilm(Region picture, List<Place> marks, String paint, String transform, String more) {
+record WrittenFilm(
+        Region picture, List<Place> marks, String paint, String transform, String more, String pageTransform) {
     /** The page reaches so far around the picture, in millimetres. */
     static final double MARGIN = 20;
 
     WrittenFilm(Region picture, List<Place> marks) {
-        this(picture, marks, "fill=\"#000000\"", "", "");
+        this(picture, marks, "fill=\"#000000\"", "", "", "");
     }
 
     WrittenFilm withPicture(Region other) {
-        return new WrittenFilm(other, marks, paint, transform, more);
+        return new WrittenFilm(other, marks, paint, transform, more, pageTransform);
     }
 
     WrittenFilm withMarks(List<Place> others) {
-        return new WrittenFilm(picture, others, paint, transform, more);
+        return new WrittenFilm(picture, others, paint, transform, more, pageTransform);
     }
 
     WrittenFilm withPaint(String other) {
-        return new WrittenFilm(picture, marks, other, transform, more);
+        return new WrittenFilm(picture, marks, other, transform, more, pageTransform);
     }
 
     WrittenFilm withTransform(String other) {
-        return new WrittenFilm(picture, marks, paint, other, more);
+        return new WrittenFilm(picture, marks, paint, other, more, pageTransform);
     }
 
     WrittenFilm withMore(String other) {
-        return new WrittenFilm(picture, marks, paint, transform, other);
+        return new WrittenFilm(picture, marks, paint, transform, other, pageTransform);
+    }
+
+    WrittenFilm withPageTransform(String other) {
+        return new WrittenFilm(picture, marks, paint, transform, more, other);
     }
 
     /** Four marks around a picture of that side, in millimetres. */
@@ -70,8 +76,9 @@ record WrittenFilm(Region picture, List<Place> marks, String paint, String trans
         return switch (hand) {
             case PLAIN -> """
                 <svg xmlns="http://www.w3.org/2000/svg" width="%1$.6fmm" height="%1$.6fmm" viewBox="%2$.6f %2$.6f %1$.6f %1$.6f">
-                %3$s%4$s</svg>
-                """.formatted(page, -MARGIN, group(path(picture, 1)), marks(1));
+                <clipPath id="nothing"><path d="M-9 -9h.5v.5z"/></clipPath>
+                <g transform="%5$s">%3$s%4$s</g></svg>
+                """.formatted(page, -MARGIN, group(path(picture, 1)), marks(1), pageTransform);
             case GROUPS -> {
                 double unit = 400 / 25.4;
                 yield """
