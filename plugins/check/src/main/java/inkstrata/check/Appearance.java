@@ -53,6 +53,8 @@ final class Appearance {
     /** A film that prints so much of what it is to leave out prints all of it. */
     private static final double ALL = 0.97;
 
+    private static final double MOST = 0.9;
+
     private static final double LEAST_COAT_MM2 = 1;
 
     private final Separation planned;
@@ -192,14 +194,20 @@ final class Appearance {
         return told;
     }
 
-    /** All of another ink's area printed as well. */
+    /** All of another ink's film printed as well, or all that the artwork shows of it. */
     private Optional<Region> coat(int film, int shown, List<Alike> left, double all) {
-        List<Alike> coat = left.stream()
-                .filter(alike -> alike.shown().equals(OptionalInt.of(shown)))
-                .toList();
-        double area = laid.areaMm2(coat);
-        if (shown == film || area < LEAST_COAT_MM2 || area < ALL * laid.leftOutMm2(film, shown) || area < 0.9 * all) {
+        if (shown == film) {
             return Optional.empty();
+        }
+        List<Alike> coat =
+                left.stream().filter(alike -> laid.isPlanned(alike, shown)).toList();
+        if (!isCoat(coat, all, laid.leftOutOfFilmMm2(film, shown))) {
+            coat = left.stream()
+                    .filter(alike -> alike.shown().equals(OptionalInt.of(shown)))
+                    .toList();
+            if (!isCoat(coat, all, laid.leftOutMm2(film, shown))) {
+                return Optional.empty();
+            }
         }
         double change = coat.stream()
                 .max(Comparator.comparingDouble(alike -> laid.areaMm2(List.of(alike))))
@@ -225,6 +233,12 @@ final class Appearance {
                 region));
         left.removeAll(coat);
         return Optional.of(region);
+    }
+
+    /** Whether places are nearly all that a film prints too much, and nearly all of what they are part of. */
+    private boolean isCoat(List<Alike> coat, double all, double whole) {
+        double area = laid.areaMm2(coat);
+        return area > LEAST_COAT_MM2 && area > ALL * whole && area > MOST * all;
     }
 
     private Part extra(int film, Alike alike, Rim rim) {

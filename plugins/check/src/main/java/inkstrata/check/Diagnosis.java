@@ -117,8 +117,34 @@ final class Diagnosis {
                 .orElse(painted.isEmpty() ? right.with(Fault.EMPTY, film) : right);
     }
 
-    /** A film that is to be explained by one place, if that explains it about as well as what was found. */
-    Optional<WholeFilm> explainedBy(Affine place, WholeFilm whole) {
+    /**
+     * A film that is to be explained by what is wrong with another, if that explains it about as well as what was found.
+     *
+     * @param first the other one
+     * @param spreadMm by so much amounts of spread may differ
+     */
+    Optional<WholeFilm> explainedBy(WholeFilm first, WholeFilm whole, double spreadMm) {
+        return first.fault().isAllRound()
+                ? explainedBy(first.offsetMm(), whole, spreadMm)
+                : explainedBy(first.place(), whole);
+    }
+
+    private Optional<WholeFilm> explainedBy(double offset, WholeFilm whole, double spreadMm) {
+        Region painted = WholeFilm.painted(whole.film());
+        int pull = whole.pull();
+        if (painted.isEmpty() || intent.planned().get(pull).isEmpty()) {
+            return Optional.empty();
+        }
+        double worst = ABOUT * misfitOf(whole) + ALSO_MM;
+        return targets(pull).stream()
+                .flatMap(target -> allRound(WholeFilm.right(pull, whole.film()), painted, target, false).stream())
+                .filter(explanation -> Math.abs(explanation.whole().offsetMm() - offset) < spreadMm
+                        && explanation.misfitMm() <= worst)
+                .findFirst()
+                .map(Explanation::whole);
+    }
+
+    private Optional<WholeFilm> explainedBy(Affine place, WholeFilm whole) {
         Region own = intent.planned().get(whole.pull());
         Region all = Region.union(List.of(
                 WholeFilm.painted(whole.film()), whole.film().around()));
@@ -152,16 +178,11 @@ final class Diagnosis {
     }
 
     private Optional<WholeFilm> explained(WholeFilm film, Region painted, Region all, Outline outline) {
-        int pull = film.pull();
-        List<Region> targets = intent.drawn().get(pull).equals(intent.planned().get(pull))
-                        || intent.drawn().get(pull).isEmpty()
-                ? List.of(intent.planned().get(pull))
-                : List.of(intent.planned().get(pull), intent.drawn().get(pull));
         List<Explanation> simplestFirst = new ArrayList<>();
         List<Explanation> allRound = new ArrayList<>();
         List<Explanation> others = new ArrayList<>();
         List<Explanation> stretched = new ArrayList<>();
-        for (Region target : targets) {
+        for (Region target : targets(film.pull())) {
             double misfit = misfit(painted, target);
             Alignment alignment = alignment(target);
             List<Affine> guesses = places(painted, all, target);
@@ -173,7 +194,7 @@ final class Diagnosis {
                     .toList();
             List<Affine> mirrored = guesses.stream().filter(Affine::isMirrored).toList();
             placed(film, alignment, outline, upright, target, misfit).ifPresent(simplestFirst::add);
-            allRound(film, painted, target, misfit).ifPresent(allRound::add);
+            allRound(film, painted, target, true).ifPresent(allRound::add);
             placed(film, alignment, outline, turned, target, misfit).ifPresent(others::add);
             placed(film, alignment, outline, mirrored, target, misfit).ifPresent(others::add);
             List<Affine> starts = new ArrayList<>();
@@ -194,6 +215,13 @@ final class Diagnosis {
                 .filter(explanation -> explanation.misfitMm() <= ABOUT * best + SAME_MM)
                 .findFirst()
                 .map(Explanation::whole);
+    }
+
+    /** With its traps and without. */
+    private List<Region> targets(int pull) {
+        Region planned = intent.planned().get(pull);
+        Region drawn = intent.drawn().get(pull);
+        return drawn.equals(planned) || drawn.isEmpty() ? List.of(planned) : List.of(planned, drawn);
     }
 
     private Optional<Explanation> placed(
@@ -221,13 +249,14 @@ final class Diagnosis {
                 : Optional.empty();
     }
 
-    private Optional<Explanation> allRound(WholeFilm film, Region painted, Region target, double misfit) {
+    /** @param isAlone whether nothing else speaks for it: then it must reach onto the sheet, or it may be a trap of another width */
+    private Optional<Explanation> allRound(WholeFilm film, Region painted, Region target, boolean isAlone) {
         if (painted.isEmpty()) {
             return Optional.empty();
         }
         return AllRound.of(painted, target, intent.frame())
-                .filter(round -> round.misfitMm() < BETTER * misfit)
-                .filter(round -> round.offsetMm() < 0 || reachesOntoSheet(round, target))
+                .filter(round -> round.misfitMm() < BETTER * misfit(painted, target))
+                .filter(round -> !isAlone || round.offsetMm() < 0 || reachesOntoSheet(round, target))
                 .map(round -> new Explanation(
                         film.allRound(
                                 round.offsetMm(),
@@ -240,7 +269,6 @@ final class Diagnosis {
                         round.misfitMm()));
     }
 
-    /** Else it is a trap of another width. */
     private boolean reachesOntoSheet(AllRound round, Region target) {
         CoverMap laid = CoverMap.of(intent.frame(), List.of(round.expected(), target, intent.inked()));
         double rim = 0;

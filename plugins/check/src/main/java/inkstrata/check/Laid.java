@@ -89,6 +89,16 @@ final class Laid {
         return areaMm2(cover -> !cover.get(pulls + film) && shown(cover).equals(OptionalInt.of(shown)));
     }
 
+    /** The same where one pull is to print, be it beneath others. */
+    double leftOutOfFilmMm2(int film, int printed) {
+        return areaMm2(cover -> !cover.get(pulls + film) && cover.get(pulls + printed));
+    }
+
+    /** Whether a pull is to print there. */
+    boolean isPlanned(Alike alike, int pull) {
+        return map.cover(alike.number()).get(pulls + pull);
+    }
+
     private double areaMm2(Predicate<BitSet> asked) {
         return IntStream.range(0, map.count())
                 .filter(number -> asked.test(map.cover(number)))

@@ -46,6 +46,10 @@ record WholeFilm(int pull, Film film, Fault fault, Affine place, int prints, dou
             return this == PLACE || this == TURNED || this == SIZE || this == STRETCHED || this == MIRRORED;
         }
 
+        boolean isAllRound() {
+            return this == SPREAD || this == CHOKED;
+        }
+
         /** Whether films fit each other nevertheless if all of them lie so. */
         boolean keepsTheFit() {
             return this == PLACE || this == TURNED;

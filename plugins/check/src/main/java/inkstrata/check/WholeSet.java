@@ -46,8 +46,9 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
                         && !intent.planned().get(film.pull()).isEmpty())
                 .toList();
         Optional<WholeSet> all = holding.stream()
-                .filter(film -> film.fault().isPlacing())
+                .filter(film -> film.fault().isPlacing() || film.fault().isAllRound())
                 .sorted(Comparator.comparing((WholeFilm film) -> film.fault() != Fault.MIRRORED)
+                        .thenComparing(film -> !film.fault().isAllRound())
                         .thenComparing(film -> -extent(film, intent)))
                 .flatMap(film -> all(film, holding, intent, diagnosis).stream())
                 .findFirst()
@@ -83,9 +84,11 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
         List<WholeFilm> placed = new ArrayList<>(List.of(film));
         for (WholeFilm other : holding) {
             if (other != film) {
-                Optional<WholeFilm> explained = isAlike(film, other, intent)
+                Optional<WholeFilm> explained = isAlike(film, other, intent) && film.fault().isAllRound()
                         ? Optional.of(other)
-                        : diagnosis.explainedBy(film.place(), other);
+                        : diagnosis
+                                .explainedBy(film, other, ONE_SPREAD_MM)
+                                .or(() -> isAlike(film, other, intent) ? Optional.of(other) : Optional.empty());
                 if (explained.isEmpty()) {
                     return Optional.empty();
                 }
@@ -100,7 +103,7 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
         List<WholeFilm> more = new ArrayList<>(films);
         all.stream()
                 .filter(film -> intent.planned().get(film.pull()).isEmpty())
-                .flatMap(film -> diagnosis.explainedBy(first().place(), film).stream())
+                .flatMap(film -> diagnosis.explainedBy(first(), film, ONE_SPREAD_MM).stream())
                 .forEach(more::add);
         return new WholeSet(fault, more, isAll);
     }

@@ -388,7 +388,7 @@ enum Spoiling {
                     .allMatch(other -> prediction.change(
                                     drawn.planned().plan().pulls().get(other).ink(),
                                     List.of(drawn.planned().plan().pulls().get(pull).ink()))
-                            > 1.25 * Overlap.TOLERANCE);
+                            > 1.02 * Overlap.TOLERANCE);
             return changes
                     ? drawn.with(pull, drawn.film(pull).withMore(disc(place, 0.15, "#000000")), SpoilCase.near(place))
                     : Optional.empty();
@@ -404,7 +404,7 @@ enum Spoiling {
                                                 drawn.planned().plan().pulls().get(pull).ink(),
                                                 drawn.planned().plan().pulls().get(other).ink())
                                         .fromUpper()
-                                > 1.25 * Overlap.TOLERANCE)
+                                > 1.02 * Overlap.TOLERANCE)
                 .mapToObj(other -> drawn.within(
                         drawn.shown(other).minus(drawn.printed(pull).grown(0.3, Corners.ROUND)), 0.25))
                 .flatMap(Optional::stream)
@@ -430,7 +430,7 @@ enum Spoiling {
                                                                 .get(other)
                                                                 .ink())
                                                 .fromUpper()
-                                        > 1.25 * Overlap.TOLERANCE))
+                                        > 1.02 * Overlap.TOLERANCE))
                 .mapToObj(drawn::shown)
                 .filter(shown -> shown.minus(drawn.printed(pull)).areaMm2() > 2)
                 .findFirst()
