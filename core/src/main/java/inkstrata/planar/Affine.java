@@ -106,7 +106,8 @@ public record Affine(double xx, double xy, double yx, double yy, double dx, doub
         }
         Frame frame = of(region.bounds().orElseThrow());
         double step = Grid.STEP_MM;
-        Frame wider = new Frame(frame.x() - step, frame.y() - step, frame.width() + 2 * step, frame.height() + 2 * step);
+        Frame wider =
+                new Frame(frame.x() - step, frame.y() - step, frame.width() + 2 * step, frame.height() + 2 * step);
         return CoverMap.of(wider, List.of(new Region(moved))).where(cover -> !cover.isEmpty());
     }
 

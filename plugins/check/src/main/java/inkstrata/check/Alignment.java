@@ -121,8 +121,7 @@ final class Alignment {
         return (double) near / Math.max(1, planned.points.size());
     }
 
-    private Affine improved(
-            Outline film, List<Spot> points, Affine guess, Nearing nearing, double farthestMm) {
+    private Affine improved(Outline film, List<Spot> points, Affine guess, Nearing nearing, double farthestMm) {
         Affine place = guess;
         double reach = farthestMm;
         int rounds = farthestMm > NEARBY_MM ? ROUNDS : LAST_ROUNDS;
@@ -181,8 +180,7 @@ final class Alignment {
         }
         double sign = mirrored ? -1 : 1;
         double left = mirrored ? -from.right() : from.x();
-        return Optional.of(new Affine(
-                sign * scale, 0, 0, scale, to.x() - scale * left, to.y() - scale * from.y()));
+        return Optional.of(new Affine(sign * scale, 0, 0, scale, to.x() - scale * left, to.y() - scale * from.y()));
     }
 
     private static List<Spot> spots(Region region, int count) {

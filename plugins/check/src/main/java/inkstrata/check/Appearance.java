@@ -15,7 +15,6 @@ import inkstrata.separation.Quantity.Unit;
 import inkstrata.separation.Separation;
 import inkstrata.separation.Subject;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -184,7 +183,8 @@ final class Appearance {
         }
         Region difference = laid.where(left);
         List<Region> pieces = Pieces.of(difference, intent.frame());
-        NearOutlines own = new NearOutlines(List.of(intent.drawn().get(film)), Math.max(farthestRim(), Grid.STEPS_PER_MM));
+        NearOutlines own =
+                new NearOutlines(List.of(intent.drawn().get(film)), Math.max(farthestRim(), Grid.STEPS_PER_MM));
         List<Map<Part, List<Alike>>> parts = new ArrayList<>();
         for (Region piece : pieces) {
             Rim rim = rim(film, piece, own);
@@ -226,7 +226,10 @@ final class Appearance {
                         name(film) + " prints all of what " + name(shown) + " is to show, "
                                 + (planned.isNearer(film, shown)
                                         ? "and covers it"
-                                        : String.format(Locale.ROOT, "beneath it, and changes its colour by about %.1f", change)),
+                                        : String.format(
+                                                Locale.ROOT,
+                                                "beneath it, and changes its colour by about %.1f",
+                                                change)),
                         part.limit(),
                         "Knock it out of the film."),
                 region.somewhere(),
@@ -339,8 +342,8 @@ final class Appearance {
             boolean areIslands = alike.get(0).part().rule().equals("missing ink")
                     && alike.stream().allMatch(one -> isIsland(film, one.piece()));
             if (alike.size() == 1 || (alike.size() <= MOST_PLACES && !areIslands)) {
-                alike.forEach(one -> findings.add(
-                        finding(film, one.part(), one.where().somewhere(), one.piece())));
+                alike.forEach(one ->
+                        findings.add(finding(film, one.part(), one.where().somewhere(), one.piece())));
             } else {
                 findings.add(together(film, alike));
             }
@@ -358,11 +361,12 @@ final class Appearance {
                 all.add(new Told(piece, part.getKey(), where));
             }
         }
-        Comparator<Told> bySize = Comparator.comparingDouble(told -> told.where().areaMm2());
+        Comparator<Told> bySize =
+                Comparator.comparingDouble(told -> told.where().areaMm2());
         return all.stream()
                 .filter(told -> Pieces.isWide(told.where()))
-                .max(Comparator.comparingInt(
-                                (Told told) -> told.part().severity().map(Severity::ordinal).orElse(-1))
+                .max(Comparator.comparingInt((Told told) ->
+                                told.part().severity().map(Severity::ordinal).orElse(-1))
                         .thenComparing(bySize))
                 .or(() -> all.stream().max(bySize))
                 .orElseThrow();

@@ -138,16 +138,16 @@ final class Diagnosis {
         double worst = ABOUT * misfitOf(whole) + ALSO_MM;
         return targets(pull).stream()
                 .flatMap(target -> allRound(WholeFilm.right(pull, whole.film()), painted, target, false).stream())
-                .filter(explanation -> Math.abs(explanation.whole().offsetMm() - offset) < spreadMm
-                        && explanation.misfitMm() <= worst)
+                .filter(explanation ->
+                        Math.abs(explanation.whole().offsetMm() - offset) < spreadMm && explanation.misfitMm() <= worst)
                 .findFirst()
                 .map(Explanation::whole);
     }
 
     private Optional<WholeFilm> explainedBy(Affine place, WholeFilm whole) {
         Region own = intent.planned().get(whole.pull());
-        Region all = Region.union(List.of(
-                WholeFilm.painted(whole.film()), whole.film().around()));
+        Region all = Region.union(
+                List.of(WholeFilm.painted(whole.film()), whole.film().around()));
         if (all.isEmpty() || !Fit.staysOnGrid(all, place)) {
             return Optional.empty();
         }
@@ -168,8 +168,7 @@ final class Diagnosis {
     }
 
     private double misfitOf(WholeFilm whole) {
-        return misfit(
-                WholeFilm.painted(whole.mended()), intent.planned().get(whole.pull()));
+        return misfit(WholeFilm.painted(whole.mended()), intent.planned().get(whole.pull()));
     }
 
     boolean isAsPlanned(Region picture, int pull) {
@@ -207,10 +206,8 @@ final class Diagnosis {
         simplestFirst.addAll(allRound);
         simplestFirst.addAll(others);
         simplestFirst.addAll(stretched);
-        double best = simplestFirst.stream()
-                .mapToDouble(Explanation::misfitMm)
-                .min()
-                .orElse(0);
+        double best =
+                simplestFirst.stream().mapToDouble(Explanation::misfitMm).min().orElse(0);
         return simplestFirst.stream()
                 .filter(explanation -> explanation.misfitMm() <= ABOUT * best + SAME_MM)
                 .findFirst()
@@ -233,9 +230,9 @@ final class Diagnosis {
 
     private Optional<Explanation> explanation(
             WholeFilm film, Alignment alignment, Outline outline, Affine place, Region target, double misfit) {
-        Region all = Region.union(List.of(WholeFilm.painted(film.film()), film.film().around()));
-        if (!Fit.staysOnGrid(all, place)
-                || offMm(place, target) <= RIGHT_MM) {
+        Region all =
+                Region.union(List.of(WholeFilm.painted(film.film()), film.film().around()));
+        if (!Fit.staysOnGrid(all, place) || offMm(place, target) <= RIGHT_MM) {
             return Optional.empty();
         }
         double share = alignment.share(outline, place, NEAR_MM);

@@ -28,7 +28,8 @@ final class Laid {
         this.planned = planned;
         this.map = map;
         this.pulls = planned.plan().pulls().size();
-        this.farthestFirst = planned.table().sheet().farthestFirst(planned.plan().pulls());
+        this.farthestFirst =
+                planned.table().sheet().farthestFirst(planned.plan().pulls());
         this.prediction = new Prediction(planned.table().sheet());
     }
 
@@ -126,8 +127,7 @@ final class Laid {
                 without.add(ink);
             }
         }
-        return new Alike(
-                number, shown(cover), cover.get(2 * pulls + film), prediction.difference(with, without));
+        return new Alike(number, shown(cover), cover.get(2 * pulls + film), prediction.difference(with, without));
     }
 
     /** The pull nearest to the eye of those that the artwork gives a place to; grounds come after all others. */

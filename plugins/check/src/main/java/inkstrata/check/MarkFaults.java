@@ -161,9 +161,8 @@ final class MarkFaults {
                 .max()
                 .orElse(0);
         long off = wrong.size() - missing;
-        String lacks = missing == 0
-                ? ""
-                : (missing == 1 ? "a mark is" : missing + " marks are") + " missing on " + file;
+        String lacks =
+                missing == 0 ? "" : (missing == 1 ? "a mark is" : missing + " marks are") + " missing on " + file;
         String lies = off == 0
                 ? ""
                 : off == 1

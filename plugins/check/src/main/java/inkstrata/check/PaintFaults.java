@@ -35,7 +35,11 @@ final class PaintFaults {
         Region area = WholeFilm.stained(film.film());
         String shades = stains.size() == 1
                 ? commonest.shade().hex()
-                : String.format(Locale.ROOT, "%d shades, most of it %s", stains.size(), commonest.shade().hex());
+                : String.format(
+                        Locale.ROOT,
+                        "%d shades, most of it %s",
+                        stains.size(),
+                        commonest.shade().hex());
         return new Finding(
                         Severity.ERROR,
                         "grey paint",

@@ -28,7 +28,11 @@ record Part(Optional<Severity> severity, String rule, String words, String limit
                 Optional.of(Severity.ERROR),
                 "missing ink",
                 String.format(
-                        Locale.ROOT, "%s is left out beneath %s and changes its colour by about %.1f", film, shown, change),
+                        Locale.ROOT,
+                        "%s is left out beneath %s and changes its colour by about %.1f",
+                        film,
+                        shown,
+                        change),
                 String.format(Locale.ROOT, "%.1f (CIEDE2000)", limit),
                 "Add the place to the film.");
     }
@@ -70,11 +74,7 @@ record Part(Optional<Severity> severity, String rule, String words, String limit
                 Optional.of(change > limit ? Severity.ERROR : Severity.NOTE),
                 "missing knockout",
                 String.format(
-                        Locale.ROOT,
-                        "%s runs on beneath %s and changes its colour by about %.1f",
-                        film,
-                        shown,
-                        change),
+                        Locale.ROOT, "%s runs on beneath %s and changes its colour by about %.1f", film, shown, change),
                 String.format(Locale.ROOT, "%.1f (CIEDE2000)", limit),
                 "Knock the place out of the film, unless the new colour is wanted.");
     }

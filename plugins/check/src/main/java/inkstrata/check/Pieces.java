@@ -46,8 +46,8 @@ final class Pieces {
         if (pieces.isEmpty()) {
             return Region.EMPTY;
         }
-        List<Region> all = new ArrayList<>(
-                difference.polygons().stream().map(Region::of).toList());
+        List<Region> all =
+                new ArrayList<>(difference.polygons().stream().map(Region::of).toList());
         int polygons = all.size();
         all.addAll(pieces);
         CoverMap laid = CoverMap.of(frame, all);

@@ -35,10 +35,10 @@ final class ScaleEvidence {
         }
         for (Frame first : blocks) {
             double length = first.width();
-            long row = blocks.stream()
-                    .filter(other -> isIn(other, first, length))
-                    .count();
-            boolean isLeftmost = blocks.stream().noneMatch(other -> other.x() < first.x() && isIn(other, first, length));
+            long row =
+                    blocks.stream().filter(other -> isIn(other, first, length)).count();
+            boolean isLeftmost =
+                    blocks.stream().noneMatch(other -> other.x() < first.x() && isIn(other, first, length));
             if (row == IN_A_ROW && isLeftmost) {
                 double right = blocks.stream()
                         .filter(other -> isIn(other, first, length))
@@ -56,7 +56,6 @@ final class ScaleEvidence {
     }
 
     private static boolean isIn(Frame other, Frame first, double length) {
-        return Math.abs(other.y() - first.y()) < ALIKE * length
-                && Math.abs(other.width() - length) < ALIKE * length;
+        return Math.abs(other.y() - first.y()) < ALIKE * length && Math.abs(other.width() - length) < ALIKE * length;
     }
 }

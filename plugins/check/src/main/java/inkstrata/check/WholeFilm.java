@@ -74,8 +74,7 @@ record WholeFilm(int pull, Film film, Fault fault, Affine place, int prints, dou
     }
 
     WholeFilm allRound(double offset, Film newMended) {
-        return new WholeFilm(
-                pull, film, offset > 0 ? Fault.SPREAD : Fault.CHOKED, place, prints, offset, newMended);
+        return new WholeFilm(pull, film, offset > 0 ? Fault.SPREAD : Fault.CHOKED, place, prints, offset, newMended);
     }
 
     /** All that is black or grey in the picture: what somebody wanted to print. */

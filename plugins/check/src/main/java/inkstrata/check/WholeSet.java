@@ -76,19 +76,19 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
     }
 
     /** All films, explained by one film's place, if they are. */
-    private static Optional<WholeSet> all(
-            WholeFilm film, List<WholeFilm> holding, Intent intent, Diagnosis diagnosis) {
+    private static Optional<WholeSet> all(WholeFilm film, List<WholeFilm> holding, Intent intent, Diagnosis diagnosis) {
         if (holding.size() < 2) {
             return Optional.empty();
         }
         List<WholeFilm> placed = new ArrayList<>(List.of(film));
         for (WholeFilm other : holding) {
             if (other != film) {
-                Optional<WholeFilm> explained = isAlike(film, other, intent) && film.fault().isAllRound()
-                        ? Optional.of(other)
-                        : diagnosis
-                                .explainedBy(film, other, ONE_SPREAD_MM)
-                                .or(() -> isAlike(film, other, intent) ? Optional.of(other) : Optional.empty());
+                Optional<WholeFilm> explained =
+                        isAlike(film, other, intent) && film.fault().isAllRound()
+                                ? Optional.of(other)
+                                : diagnosis
+                                        .explainedBy(film, other, ONE_SPREAD_MM)
+                                        .or(() -> isAlike(film, other, intent) ? Optional.of(other) : Optional.empty());
                 if (explained.isEmpty()) {
                     return Optional.empty();
                 }

@@ -26,25 +26,24 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
     }
 
     Finding finding(WholeSet set) {
-        Finding finding =
-                switch (set.fault()) {
-                    case EMPTY -> empty(set);
-                    case SWAPPED -> swapped(set);
-                    case NEGATIVE ->
-                        fault(
-                                set,
-                                is(set, "a negative", "negatives").and(": clear where ink is to print, and black elsewhere"),
-                                "black where ink is to print",
-                                "Invert " + them(set) + ", or have " + them(set) + " output as "
-                                        + (set.films().size() > 1 ? "positives." : "a positive."));
-                    case MIRRORED -> mirrored(set);
-                    case SIZE -> size(set);
-                    case STRETCHED -> stretched(set);
-                    case TURNED -> turned(set);
-                    case PLACE -> place(set);
-                    case SPREAD, CHOKED -> allRound(set);
-                    case NONE -> throw new IllegalArgumentException("nothing is wrong with " + set);
-                };
+        Finding finding = switch (set.fault()) {
+            case EMPTY -> empty(set);
+            case SWAPPED -> swapped(set);
+            case NEGATIVE ->
+                fault(
+                        set,
+                        is(set, "a negative", "negatives").and(": clear where ink is to print, and black elsewhere"),
+                        "black where ink is to print",
+                        "Invert " + them(set) + ", or have " + them(set) + " output as "
+                                + (set.films().size() > 1 ? "positives." : "a positive."));
+            case MIRRORED -> mirrored(set);
+            case SIZE -> size(set);
+            case STRETCHED -> stretched(set);
+            case TURNED -> turned(set);
+            case PLACE -> place(set);
+            case SPREAD, CHOKED -> allRound(set);
+            case NONE -> throw new IllegalArgumentException("nothing is wrong with " + set);
+        };
         Subject subject = set.films().size() > 1
                 ? Subject.ALL
                 : Subject.ink(intent.inks().get(set.first().pull()))
@@ -79,7 +78,8 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
                 set,
                 new Words(
                         file(set) + " prints what " + intent.inks().get(film.prints()) + " is to print",
-                        same.map(other -> ", as " + other.film().file() + " does").orElse("")),
+                        same.map(other -> ", as " + other.film().file() + " does")
+                                .orElse("")),
                 "what " + intent.inks().get(film.pull()) + " is to print",
                 remedy);
     }
@@ -93,9 +93,7 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
                 set,
                 is(set, "mirrored", "mirrored"),
                 "a film that reads as the print does, or as the job says",
-                set.films().size() == 1 && all.size() == 1
-                        ? "Mirror it, or set sheet.print in the job file."
-                        : remedy);
+                set.films().size() == 1 && all.size() == 1 ? "Mirror it, or set sheet.print in the job file." : remedy);
     }
 
     private Finding size(WholeSet set) {
@@ -111,7 +109,8 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
                                 .and(why + bar(set, larger)),
                         "1.0000 times",
                         slip.isPresent()
-                                ? "Write width and height with their unit into " + (set.films().size() > 1 ? "each film" : "it")
+                                ? "Write width and height with their unit into "
+                                        + (set.films().size() > 1 ? "each film" : "it")
                                         + ", mm is best, and hold a ruler to it."
                                 : "Write width and height in mm, print at 100 %, and hold a ruler to it.")
                 .withQuantity(Quantity.of(larger, 1, Unit.TIMES));
@@ -132,10 +131,13 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
         Affine film = set.first().place().inverse();
         double wide = Math.hypot(film.xx(), film.yx());
         double high = Math.abs(film.determinant()) / wide;
-        double slant = Math.toDegrees(Math.asin(
-                (film.xx() * film.xy() + film.yx() * film.yy()) / (wide * Math.hypot(film.xy(), film.yy()))));
-        String size = String.format(Locale.ROOT, "%.4f times as wide and %.4f times as high as the artwork", wide, high);
-        String words = Math.abs(slant) < 0.01 ? size : size + String.format(Locale.ROOT, ", and slanted by %.3f degrees", Math.abs(slant));
+        double slant = Math.toDegrees(
+                Math.asin((film.xx() * film.xy() + film.yx() * film.yy()) / (wide * Math.hypot(film.xy(), film.yy()))));
+        String size =
+                String.format(Locale.ROOT, "%.4f times as wide and %.4f times as high as the artwork", wide, high);
+        String words = Math.abs(slant) < 0.01
+                ? size
+                : size + String.format(Locale.ROOT, ", and slanted by %.3f degrees", Math.abs(slant));
         double worst = Math.abs(wide - 1) > Math.abs(high - 1) ? wide : high;
         return fault(
                         set,
@@ -149,10 +151,7 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
         Affine place = set.first().place();
         double turn = -Math.toDegrees(Math.atan2(place.yx(), place.xx()));
         String words = String.format(
-                Locale.ROOT,
-                "turned by %.3f degrees %s",
-                Math.abs(turn),
-                turn > 0 ? "clockwise" : "anticlockwise");
+                Locale.ROOT, "turned by %.3f degrees %s", Math.abs(turn), turn > 0 ? "clockwise" : "anticlockwise");
         return fault(set, is(set, words, words), "as the drawing lies", "Turn all of it back.")
                 .withQuantity(Quantity.of(Math.abs(turn), 0, Unit.DEGREES));
     }

@@ -90,8 +90,7 @@ class CausesTest {
     }
 
     private static Film moved(Film film, Affine place) {
-        return new Film(
-                film.file(), film.page(), place.of(film.picture()), place.of(film.around()), List.of());
+        return new Film(film.file(), film.page(), place.of(film.picture()), place.of(film.around()), List.of());
     }
 
     private static Finding only(List<Finding> findings) {
@@ -112,8 +111,7 @@ class CausesTest {
             assertThat(finding.severity()).isEqualTo(Severity.ERROR);
             assertThat(finding.subject().pull()).hasValue(pull);
             assertThat(finding.subject().file()).isEqualTo("film" + pull + ".svg");
-            assertThat(finding.area().orElseThrow())
-                    .isEqualTo(boat().printed().get(pull));
+            assertThat(finding.area().orElseThrow()).isEqualTo(boat().printed().get(pull));
         }
     }
 
@@ -127,7 +125,8 @@ class CausesTest {
     @Test
     void areasAreTrue() {
         Region speck = box(50, 10, 3, 3);
-        Finding finding = only(with(boat(), 1, film -> film.withPicture(film.picture().union(speck))));
+        Finding finding =
+                only(with(boat(), 1, film -> film.withPicture(film.picture().union(speck))));
         assertThat(finding.rule()).isEqualTo("ink on sheet");
         assertThat(finding.measured()).contains("(9.00 mm²)");
         assertThat(finding.quantity().orElseThrow().measured()).isCloseTo(9, within(1e-6));
@@ -138,7 +137,8 @@ class CausesTest {
     @Test
     void aSpeckAcrossABorderIsOneFinding() {
         Region speck = box(30, 20, 3, 3);
-        Finding finding = only(with(boat(), 2, film -> film.withPicture(film.picture().union(speck))));
+        Finding finding =
+                only(with(boat(), 2, film -> film.withPicture(film.picture().union(speck))));
         assertThat(finding.measured()).contains("(9.00 mm²)");
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     }
@@ -146,7 +146,8 @@ class CausesTest {
     @Test
     void aHoleHasItsAreaToo() {
         Region hole = box(25, 47, 3, 3);
-        Finding finding = only(with(boat(), 2, film -> film.withPicture(film.picture().minus(hole))));
+        Finding finding =
+                only(with(boat(), 2, film -> film.withPicture(film.picture().minus(hole))));
         assertThat(finding.rule()).isEqualTo("missing ink");
         assertThat(finding.measured()).contains("(9.00 mm²)");
     }
@@ -190,11 +191,11 @@ class CausesTest {
     void theBarTellsWhatWasScaled() {
         Region bar = bar();
         Affine scaled = new Affine(0.75, 0, 0, 0.75, 0, 0);
-        Finding all = only(withAll(boat(), film -> cut(moved(film.withAround(film.around().union(bar)), scaled))));
+        Finding all = only(withAll(
+                boat(), film -> cut(moved(film.withAround(film.around().union(bar)), scaled))));
         assertThat(all.measured()).endsWith("; its bar of 100 mm is 75.00 mm long");
         Finding alone = only(withAll(
-                boat(),
-                film -> film.withAround(film.around().union(bar)).withPicture(scaled.of(film.picture()))));
+                boat(), film -> film.withAround(film.around().union(bar)).withPicture(scaled.of(film.picture()))));
         assertThat(alone.measured()).endsWith("; its bar of 100 mm is 100.00 mm long, so the picture alone was scaled");
     }
 
@@ -228,12 +229,12 @@ class CausesTest {
     @CsvSource({"0.3", "0.1", "0.06"})
     void spreadAndChokedFilmsAreOneFindingEach(double amount) {
         for (int pull = 0; pull < 3; pull += 2) {
-            Finding spread = only(
-                    with(boat(), pull, film -> film.withPicture(film.picture().grown(amount, Corners.ROUND))));
+            Finding spread = only(with(
+                    boat(), pull, film -> film.withPicture(film.picture().grown(amount, Corners.ROUND))));
             assertThat(spread.rule()).isEqualTo("spread film");
             assertThat(spread.quantity().orElseThrow().measured()).isCloseTo(amount, within(0.003));
-            Finding choked =
-                    only(with(boat(), pull, film -> film.withPicture(film.picture().shrunk(amount))));
+            Finding choked = only(
+                    with(boat(), pull, film -> film.withPicture(film.picture().shrunk(amount))));
             assertThat(choked.rule()).isEqualTo("choked film");
             assertThat(choked.quantity().orElseThrow().measured()).isCloseTo(amount, within(0.003));
         }
@@ -244,8 +245,11 @@ class CausesTest {
         Separation boat = boat();
         Region drawn = boat.map().dissolve(boat.plan().pulls().get(0).prints());
         List<Finding> findings = with(boat, 0, film -> film.withPicture(drawn.grown(0.15, Corners.MITRE)));
-        assertThat(findings).filteredOn(finding -> finding.rule().equals("spread film")).singleElement().satisfies(
-                finding -> assertThat(finding.quantity().orElseThrow().measured()).isCloseTo(0.15, within(0.003)));
+        assertThat(findings)
+                .filteredOn(finding -> finding.rule().equals("spread film"))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.quantity().orElseThrow().measured()).isCloseTo(0.15, within(0.003)));
     }
 
     @Test
@@ -288,7 +292,8 @@ class CausesTest {
         assertThat(finding.rule()).isEqualTo("prints over");
         assertThat(finding.measured()).contains("night prints all of what sand is to show");
         Region drawn = boat.map().dissolve(boat.plan().pulls().get(0).prints());
-        Finding shown = only(with(boat, 2, film -> film.withPicture(film.picture().union(drawn))));
+        Finding shown =
+                only(with(boat, 2, film -> film.withPicture(film.picture().union(drawn))));
         assertThat(shown.measured()).contains("night prints all of what sand is to show");
         Finding solid = only(with(boat, 2, film -> film.withPicture(box(0, 0, SIDE, SIDE))));
         assertThat(solid.rule()).isEqualTo("solid film");
@@ -296,8 +301,8 @@ class CausesTest {
 
     @Test
     void aFilmThatIsCutOffIsOneFinding() {
-        Finding finding = only(with(
-                boat(), 2, film -> film.withPicture(film.picture().intersection(box(0, 0, 31.25, SIDE)))));
+        Finding finding =
+                only(with(boat(), 2, film -> film.withPicture(film.picture().intersection(box(0, 0, 31.25, SIDE)))));
         assertThat(finding.rule()).isEqualTo("cut film");
         assertThat(finding.measured())
                 .startsWith("film2.svg is cut off: nothing prints right of a line 31.25 mm from the sheet's left edge");

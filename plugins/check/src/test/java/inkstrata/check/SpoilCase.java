@@ -88,8 +88,7 @@ record SpoilCase(Separation planned, List<Optional<WrittenFilm>> films) {
 
     /** The film with another picture; nothing if the two do not differ by what a mesh can show. */
     Optional<Spoilt> withPicture(int pull, Region picture) {
-        Region difference =
-                picture.minus(printed(pull)).union(printed(pull).minus(picture));
+        Region difference = picture.minus(printed(pull)).union(printed(pull).minus(picture));
         return Pieces.of(difference, frame()).isEmpty()
                 ? Optional.empty()
                 : with(pull, film(pull).withPicture(picture), in(difference));

@@ -23,8 +23,7 @@ enum Spoiling {
     SHIFT_ASLANT(Scope.WHOLE, (drawn, pull) -> drawn.transformed(pull, "translate(-0.06 0.09)"), "film place"),
     SHIFT_WITH_MARKS(
             Scope.WHOLE,
-            (drawn, pull) -> drawn.with(
-                    pull, drawn.film(pull).withPageTransform("translate(0.2 0.1)"), place -> true),
+            (drawn, pull) -> drawn.with(pull, drawn.film(pull).withPageTransform("translate(0.2 0.1)"), place -> true),
             "film place"),
     SCALE(Scope.WHOLE, (drawn, pull) -> ifLarge(drawn, pull, "scale(1.01)"), "film size"),
     SCALE_995(Scope.WHOLE, (drawn, pull) -> ifLarge(drawn, pull, "scale(0.995)"), "film size"),
@@ -73,9 +72,7 @@ enum Spoiling {
     GREY(Scope.PLACE, (drawn, pull) -> painted(drawn, pull, "fill=\"#555555\""), "grey paint"),
     PALE(Scope.PLACE, (drawn, pull) -> painted(drawn, pull, "fill=\"#cccccc\""), "grey paint"),
     TRANSLUCENT(
-            Scope.PLACE,
-            (drawn, pull) -> painted(drawn, pull, "fill=\"#000000\" fill-opacity=\"0.8\""),
-            "grey paint"),
+            Scope.PLACE, (drawn, pull) -> painted(drawn, pull, "fill=\"#000000\" fill-opacity=\"0.8\""), "grey paint"),
     GREY_SPOT(Scope.PLACE, (drawn, pull) -> spot(drawn, pull, drawn.shown(pull), 0.3, "#aaaaaa"), "grey paint"),
     MARK_MOVED(
             Scope.PLACE,
@@ -146,9 +143,7 @@ enum Spoiling {
             Scope.WHOLE,
             (drawn, pull) -> drawn.withPicture(
                             pull,
-                            drawn.printed(pull)
-                                    .grown(0.1, Corners.ROUND)
-                                    .intersection(SpoilCase.square(drawn.frame())))
+                            drawn.printed(pull).grown(0.1, Corners.ROUND).intersection(SpoilCase.square(drawn.frame())))
                     .filter(spoilt -> isSturdy(drawn, pull, 0.1) && isOnSheet(drawn, pull, 0.1))
                     .map(spoilt -> new Spoilt(spoilt.films(), place -> true)),
             "spread film"),
@@ -162,8 +157,9 @@ enum Spoiling {
             "film size",
             "stretched film"),
     WIDE_RIM(Scope.PLACE, Spoiling::wideRim, "wide rim", "prints over", "missing knockout"),
-    TRAP_LOST(Scope.HOLD, Spoiling::trapLost, "register", "register lost"),
-    OLDER_DRAWING(Scope.AROUND, Spoiling::older, "missing ink", "ink on sheet", "film place", "cut film", "unlike film"),
+    TRAP_LOST(Scope.HOLD, Spoiling::trapLost, "register lost"),
+    OLDER_DRAWING(
+            Scope.AROUND, Spoiling::older, "missing ink", "ink on sheet", "film place", "cut film", "unlike film"),
     ALL_AT_75(Scope.SET, (drawn, pull) -> drawn.allTransformed("scale(0.75)"), "film size"),
     ALL_AT_133(Scope.SET, (drawn, pull) -> drawn.allTransformed("scale(1.3333333)"), "film size"),
     ALL_WITHOUT_A_UNIT(Scope.SET, (drawn, pull) -> drawn.allTransformed("scale(0.26458333)"), "film size"),
@@ -205,7 +201,8 @@ enum Spoiling {
 
     /** Spoils a film, or with it all of them; nothing if the drawing has no place for it. */
     Optional<Spoilt> spoil(SpoilCase drawn, int pull) {
-        return (scope == Scope.SET && pull != firstOf(drawn)) || drawn.printed(pull).isEmpty()
+        return (scope == Scope.SET && pull != firstOf(drawn))
+                        || drawn.printed(pull).isEmpty()
                 ? Optional.empty()
                 : way.apply(drawn, pull);
     }
@@ -304,10 +301,8 @@ enum Spoiling {
 
     private static Optional<Spoilt> spot(SpoilCase drawn, int pull, Region where, double radius, String paint) {
         return drawn.within(where, radius + 0.02)
-                .flatMap(place -> drawn.with(
-                        pull,
-                        drawn.film(pull).withMore(disc(place, radius, paint)),
-                        SpoilCase.near(place)));
+                .flatMap(place ->
+                        drawn.with(pull, drawn.film(pull).withMore(disc(place, radius, paint)), SpoilCase.near(place)));
     }
 
     private static String disc(Place place, double radius, String paint) {
@@ -334,17 +329,13 @@ enum Spoiling {
     private static Optional<Spoilt> slit(SpoilCase drawn, int pull, double width) {
         return drawn.within(drawn.shown(pull), 0.6)
                 .flatMap(place -> drawn.with(
-                        pull,
-                        drawn.film(pull).withMore(bar(place, 1, width, "#ffffff")),
-                        SpoilCase.near(place)));
+                        pull, drawn.film(pull).withMore(bar(place, 1, width, "#ffffff")), SpoilCase.near(place)));
     }
 
     private static Optional<Spoilt> hairline(SpoilCase drawn, int pull, double width) {
         return drawn.within(clear(drawn, pull), 0.6)
                 .flatMap(place -> drawn.with(
-                        pull,
-                        drawn.film(pull).withMore(bar(place, 1, width, "#000000")),
-                        SpoilCase.near(place)));
+                        pull, drawn.film(pull).withMore(bar(place, 1, width, "#000000")), SpoilCase.near(place)));
     }
 
     /** Bare sheet away from the film. */
@@ -355,7 +346,8 @@ enum Spoiling {
     private static Region half(Region region, boolean isLeft) {
         Frame bounds = region.bounds().orElseThrow();
         double middle = bounds.x() + bounds.width() / 2;
-        Region left = SpoilCase.square(new Frame(bounds.x() - 1, bounds.y() - 1, middle - bounds.x() + 1, bounds.height() + 2));
+        Region left = SpoilCase.square(
+                new Frame(bounds.x() - 1, bounds.y() - 1, middle - bounds.x() + 1, bounds.height() + 2));
         return isLeft ? region.intersection(left) : region.minus(left);
     }
 
@@ -387,7 +379,11 @@ enum Spoiling {
                     .filter(other -> drawn.shown(other).covers(place))
                     .allMatch(other -> prediction.change(
                                     drawn.planned().plan().pulls().get(other).ink(),
-                                    List.of(drawn.planned().plan().pulls().get(pull).ink()))
+                                    List.of(drawn.planned()
+                                            .plan()
+                                            .pulls()
+                                            .get(pull)
+                                            .ink()))
                             > 1.02 * Overlap.TOLERANCE);
             return changes
                     ? drawn.with(pull, drawn.film(pull).withMore(disc(place, 0.15, "#000000")), SpoilCase.near(place))
@@ -401,8 +397,16 @@ enum Spoiling {
                 .filter(other -> other != pull && drawn.planned().isNearer(pull, other) == isOver)
                 .filter(other -> isOver
                         || new Overlap(
-                                                drawn.planned().plan().pulls().get(pull).ink(),
-                                                drawn.planned().plan().pulls().get(other).ink())
+                                                drawn.planned()
+                                                        .plan()
+                                                        .pulls()
+                                                        .get(pull)
+                                                        .ink(),
+                                                drawn.planned()
+                                                        .plan()
+                                                        .pulls()
+                                                        .get(other)
+                                                        .ink())
                                         .fromUpper()
                                 > 1.02 * Overlap.TOLERANCE)
                 .mapToObj(other -> drawn.within(
@@ -453,7 +457,8 @@ enum Spoiling {
         for (int other = 0; other < drawn.films().size(); other++) {
             rest = other == pull ? rest : rest.union(drawn.shown(other));
         }
-        Region rim = drawn.own(pull).grown(0.9, Corners.ROUND).intersection(rest).minus(drawn.printed(pull));
+        Region rim =
+                drawn.own(pull).grown(0.9, Corners.ROUND).intersection(rest).minus(drawn.printed(pull));
         return drawn.within(rim, 0.1)
                 .map(place -> SpoilCase.piece(rim, place))
                 .filter(piece -> piece.areaMm2() > 2)
@@ -466,9 +471,7 @@ enum Spoiling {
                 .map(place -> SpoilCase.piece(rim, place))
                 .filter(piece -> piece.areaMm2() > 4 * CheckedFilms.REGISTER_MM * CheckedFilms.REGISTER_MM)
                 .flatMap(piece -> drawn.with(
-                        pull,
-                        drawn.film(pull).withPicture(drawn.printed(pull).minus(piece)),
-                        SpoilCase.in(piece)));
+                        pull, drawn.film(pull).withPicture(drawn.printed(pull).minus(piece)), SpoilCase.in(piece)));
     }
 
     /** One of its parts lies half a millimetre beside its place. */
@@ -483,7 +486,7 @@ enum Spoiling {
                 .orElseThrow();
         Region there = moved.movedBy(2000, 0).intersection(SpoilCase.square(drawn.frame()));
         return drawn.without(pull, moved.minus(there))
-                .flatMap(spoilt -> drawn.withPicture(
-                        pull, drawn.printed(pull).minus(moved).union(there)));
+                .flatMap(spoilt ->
+                        drawn.withPicture(pull, drawn.printed(pull).minus(moved).union(there)));
     }
 }

@@ -55,7 +55,9 @@ class SpoiltFilmsTest {
                 assertThat(seed).as("a drawing with a place for %s", spoiling).isLessThan(60);
                 Bench bench = benches.computeIfAbsent(seed, Bench::new);
                 for (int pull = 0; pull < bench.drawn.films().size() && !done.containsKey(spoiling); pull++) {
-                    bench.spoil(spoiling, (pull + spoiling.ordinal()) % bench.drawn.films().size());
+                    bench.spoil(
+                            spoiling,
+                            (pull + spoiling.ordinal()) % bench.drawn.films().size());
                 }
             }
         }
@@ -105,7 +107,8 @@ class SpoiltFilmsTest {
                 return;
             }
             done.merge(spoiling, 1, Integer::sum);
-            List<Finding> all = CheckedFilms.findings(drawn.planned(), spoilt.get().films(), Hand.PLAIN, folder);
+            List<Finding> all =
+                    CheckedFilms.findings(drawn.planned(), spoilt.get().films(), Hand.PLAIN, folder);
             List<Finding> wrong = new ArrayList<>(serious(all));
             wrong.removeIf(finding -> right().stream().anyMatch(known -> isSame(known, finding)));
             String said = said(spoiling, pull, spoilt.get(), wrong);
@@ -169,8 +172,8 @@ class SpoiltFilmsTest {
 
     private static List<String> words(List<Finding> findings) {
         return findings.stream()
-                .map(finding -> finding.severity() + " " + finding.rule() + " at " + finding.place() + " "
-                        + finding.measured())
+                .map(finding ->
+                        finding.severity() + " " + finding.rule() + " at " + finding.place() + " " + finding.measured())
                 .toList();
     }
 }
