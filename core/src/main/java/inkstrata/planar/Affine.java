@@ -19,18 +19,6 @@ import java.util.List;
 public record Affine(double xx, double xy, double yx, double yy, double dx, double dy) {
     public static final Affine NONE = new Affine(1, 0, 0, 1, 0, 0);
 
-    /** The same as a similarity. */
-    public static Affine of(Similarity similarity) {
-        double sign = similarity.mirrored() ? -1 : 1;
-        return new Affine(
-                sign * similarity.a(),
-                -similarity.b(),
-                sign * similarity.b(),
-                similarity.a(),
-                similarity.dx(),
-                similarity.dy());
-    }
-
     /** By how much areas grow; below zero if right and left change places. */
     public double determinant() {
         return xx * yy - xy * yx;

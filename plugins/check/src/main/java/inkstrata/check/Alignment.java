@@ -69,6 +69,13 @@ final class Alignment {
             few = spots(region, FEW_POINTS);
             near = new NearOutlines(List.of(region), FARTHEST_MM * Grid.STEPS_PER_MM / 2);
         }
+
+        /** Whether it runs along all of a region's outline, that near. */
+        boolean holds(Region region, double reachMm) {
+            return spots(region, FEW_POINTS).stream()
+                    .allMatch(spot -> near.nearest(spot, reachMm * Grid.STEPS_PER_MM)
+                            .isPresent());
+        }
     }
 
     /**

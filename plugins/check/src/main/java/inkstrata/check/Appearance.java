@@ -119,17 +119,21 @@ final class Appearance {
 
     /** What is lost but too thin for any mesh: where the sheet would show, and slits with ink on both sides. No ink is missing there. */
     private Region slits(int film, List<Alike> less, Region tooLittle) {
-        List<Region> thin = tooLittle.polygons().stream()
-                .map(Region::of)
-                .filter(piece -> !Pieces.isWide(piece))
-                .toList();
-        if (thin.isEmpty()) {
+        Region thin = thin(tooLittle);
+        Region bare = thin(laid.where(laid.bare(less)));
+        if (thin.isEmpty() && bare.isEmpty()) {
             return Region.EMPTY;
         }
         Region closed = films.get(film).grown(Laid.THIN_MM / 2, Corners.ROUND).shrunk(Laid.THIN_MM / 2);
-        Region bare = laid.where(laid.bare(less));
-        return CoverMap.of(intent.frame(), List.of(Region.of(thin), closed, bare))
-                .where(cover -> cover.get(0) && cover.cardinality() > 1);
+        return CoverMap.of(intent.frame(), List.of(thin, closed, bare))
+                .where(cover -> cover.get(2) || (cover.get(0) && cover.get(1)));
+    }
+
+    private static Region thin(Region region) {
+        return Region.of(region.polygons().stream()
+                .map(Region::of)
+                .filter(piece -> !Pieces.isWide(piece))
+                .toList());
     }
 
     /** Whether film and plan have little in common. */

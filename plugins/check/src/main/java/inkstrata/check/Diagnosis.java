@@ -58,6 +58,9 @@ final class Diagnosis {
 
     private static final double EXACT_MM = 0.006;
 
+    /** Parts count if they have that much of the outline. */
+    private static final double LEAST_SHARE = 0.03;
+
     /** A film may lie on its side, or upside down. */
     private static final List<Affine> QUARTERS =
             List.of(new Affine(0, -1, 1, 0, 0, 0), new Affine(-1, 0, 0, -1, 0, 0), new Affine(0, 1, -1, 0, 0, 0));
@@ -99,7 +102,7 @@ final class Diagnosis {
             return right.with(Fault.EMPTY, film);
         }
         Region inverse = inverse(painted);
-        if (misfit(inverse, own) < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit)) {
+        if (fits(misfit(inverse, own), own, misfit)) {
             return right.with(Fault.NEGATIVE, new Film(film.file(), film.page(), inverse, Region.EMPTY, List.of()));
         }
         Outline outline = new Outline(all);
@@ -236,7 +239,7 @@ final class Diagnosis {
             return Optional.empty();
         }
         double share = alignment.share(outline, place, NEAR_MM);
-        if (share < HALF_AGREED) {
+        if (share < HALF_AGREED || (!place.isMirrored() && place.xx() > 0 && wouldMoveWhatLiesRight(outline, place, target))) {
             return Optional.empty();
         }
         Film mended = placed(film.film(), place, target);
@@ -244,6 +247,17 @@ final class Diagnosis {
         return left < (share < AGREED ? MUCH_BETTER : BETTER) * misfit
                 ? Optional.of(new Explanation(film.placed(fault(place, target), place, mended), left))
                 : Optional.empty();
+    }
+
+    /** Whether parts lie where they should, every point of them, and would not then: others have moved, not the film. */
+    private boolean wouldMoveWhatLiesRight(Outline outline, Affine place, Region target) {
+        double right = 0;
+        for (Region part : largest(target, FILM_PARTS)) {
+            if (offMm(place, part) > Laid.THIN_MM && outline.holds(part, EXACT_MM)) {
+                right += part.perimeterMm();
+            }
+        }
+        return right > LEAST_SHARE * target.perimeterMm();
     }
 
     /** @param isAlone whether nothing else speaks for it: then it must reach onto the sheet, or it may be a trap of another width */
@@ -378,7 +392,13 @@ final class Diagnosis {
             return false;
         }
         double least = Math.min(misfit(painted, planned), misfit(painted, drawn));
-        return least < Math.min(ANOTHERS_MM, MUCH_BETTER * misfit);
+        return fits(least, planned, misfit);
+    }
+
+    /** Far better than as it is meant, and far better than an empty film would. */
+    private static boolean fits(double left, Region target, double misfit) {
+        double empty = target.areaMm2() / target.perimeterMm();
+        return left < Math.min(ANOTHERS_MM, MUCH_BETTER * Math.min(misfit, empty));
     }
 
     private double misfit(Region film, Region planned) {

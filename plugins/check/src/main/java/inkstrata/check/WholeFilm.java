@@ -4,7 +4,6 @@ import inkstrata.film.Film;
 import inkstrata.film.Stain;
 import inkstrata.planar.Affine;
 import inkstrata.planar.Region;
-import java.util.Optional;
 
 /**
  * What is wrong with a film as a whole, and what it would print if that were mended.
@@ -94,10 +93,5 @@ record WholeFilm(int pull, Film film, Fault fault, Affine place, int prints, dou
 
     boolean isWrong() {
         return fault != Fault.NONE;
-    }
-
-    /** What the film of a pull holds, if it is some pull's. */
-    Optional<Film> mendedFor(int asked) {
-        return prints == asked && fault != Fault.EMPTY ? Optional.of(mended) : Optional.empty();
     }
 }

@@ -2,6 +2,7 @@ package inkstrata.check;
 
 import inkstrata.film.Film;
 import inkstrata.film.FilmReader;
+import inkstrata.plan.Ink;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
@@ -10,12 +11,29 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Writes films into files, reads them back, and compares them with the plan. */
 final class CheckedFilms {
     static final double REGISTER_MM = 0.4;
+
+    /** Most films of a spoilt set are right, and were read before. */
+    private static final Map<Known, Film> KNOWN = new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Known, Film> eldest) {
+            return size() > MOST_KNOWN;
+        }
+    };
+
+    private static final int MOST_KNOWN = 100;
+
+    /** Whatever a film depends on. */
+    private record Known(FilmReader reader, String file, Ink ink, String svg) {}
 
     private CheckedFilms() {}
 
@@ -45,9 +63,15 @@ final class CheckedFilms {
                     continue;
                 }
                 Path file = folder.resolve("film" + pull + ".svg");
-                Files.writeString(file, films.get(pull).get().svg(hand, side));
-                read.add(Optional.of(
-                        reader.read(file, planned.plan().pulls().get(pull).ink())));
+                String svg = films.get(pull).get().svg(hand, side);
+                Known key = new Known(
+                        reader, file.getFileName().toString(), planned.plan().pulls().get(pull).ink(), svg);
+                Film film = KNOWN.get(key);
+                if (film == null) {
+                    film = reader.read(Files.writeString(file, svg), key.ink());
+                    KNOWN.put(key, film);
+                }
+                read.add(Optional.of(film));
             }
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);
