@@ -73,8 +73,8 @@ final class Alignment {
         /** Whether it runs along all of a region's outline, that near. */
         boolean holds(Region region, double reachMm) {
             return spots(region, FEW_POINTS).stream()
-                    .allMatch(spot -> near.nearest(spot, reachMm * Grid.STEPS_PER_MM)
-                            .isPresent());
+                    .allMatch(spot ->
+                            near.nearest(spot, reachMm * Grid.STEPS_PER_MM).isPresent());
         }
     }
 

@@ -239,7 +239,8 @@ final class Diagnosis {
             return Optional.empty();
         }
         double share = alignment.share(outline, place, NEAR_MM);
-        if (share < HALF_AGREED || (!place.isMirrored() && place.xx() > 0 && wouldMoveWhatLiesRight(outline, place, target))) {
+        if (share < HALF_AGREED
+                || (!place.isMirrored() && place.xx() > 0 && wouldMoveWhatLiesRight(outline, place, target))) {
             return Optional.empty();
         }
         Film mended = placed(film.film(), place, target);

@@ -65,7 +65,10 @@ final class CheckedFilms {
                 Path file = folder.resolve("film" + pull + ".svg");
                 String svg = films.get(pull).get().svg(hand, side);
                 Known key = new Known(
-                        reader, file.getFileName().toString(), planned.plan().pulls().get(pull).ink(), svg);
+                        reader,
+                        file.getFileName().toString(),
+                        planned.plan().pulls().get(pull).ink(),
+                        svg);
                 Film film = KNOWN.get(key);
                 if (film == null) {
                     film = reader.read(Files.writeString(file, svg), key.ink());
