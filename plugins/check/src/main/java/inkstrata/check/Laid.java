@@ -2,7 +2,6 @@ package inkstrata.check;
 
 import inkstrata.plan.Ink;
 import inkstrata.plan.Prediction;
-import inkstrata.plan.Pull;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
 import inkstrata.separation.Separation;
@@ -130,16 +129,10 @@ final class Laid {
         return new Alike(number, shown(cover), cover.get(2 * pulls + film), prediction.difference(with, without));
     }
 
-    /** The pull nearest to the eye of those that the artwork gives a place to; grounds come after all others. */
+    /** The pull nearest to the eye of those that the artwork gives a place to. */
     private OptionalInt shown(BitSet cover) {
         return IntStream.range(0, pulls)
                 .filter(pull -> cover.get(2 * pulls + pull))
-                .reduce((one, other) -> isAhead(one, other) ? one : other);
-    }
-
-    private boolean isAhead(int one, int other) {
-        Pull pull = planned.plan().pulls().get(one);
-        Pull rival = planned.plan().pulls().get(other);
-        return pull.ground() == rival.ground() ? planned.isNearer(one, other) : !pull.ground();
+                .reduce((one, other) -> planned.isNearer(one, other) ? one : other);
     }
 }
