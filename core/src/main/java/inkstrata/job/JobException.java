@@ -4,6 +4,9 @@ package inkstrata.job;
 public final class JobException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    private final String file;
+    private final int line;
+
     /**
      * @param file name of the job file; empty if there is none
      * @param line from 1; 0 if unknown
@@ -11,5 +14,17 @@ public final class JobException extends RuntimeException {
      */
     public JobException(String file, int line, String message) {
         super((file.isEmpty() ? "job" : file) + (line > 0 ? ":" + line : "") + ": " + message);
+        this.file = file;
+        this.line = line;
+    }
+
+    /** Name of the job file; empty if there is none. */
+    public String file() {
+        return file;
+    }
+
+    /** From 1; 0 if unknown. */
+    public int line() {
+        return line;
     }
 }

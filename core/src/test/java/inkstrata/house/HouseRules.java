@@ -32,8 +32,8 @@ import java.util.List;
 /** The arrows of the house, as rules that both the core and the whole shop are held to. */
 public final class HouseRules {
     /** Rooms of the core in the order a job walks through them. */
-    public static final List<String> ROOMS =
-            List.of("measure", "colour", "artwork", "planar", "plan", "job", "separation", "film", "plugin", "shop");
+    public static final List<String> ROOMS = List.of(
+            "measure", "colour", "artwork", "planar", "plan", "job", "separation", "report", "film", "plugin", "shop");
 
     private static final String COMMAND = "inkstrata.command..";
 
@@ -76,6 +76,7 @@ public final class HouseRules {
                 onlyIn("inkstrata.positive.page..", "javax.imageio.."),
                 onlyIn("inkstrata.artwork.svg..", "org.w3c.."),
                 onlyIn("inkstrata.job..", "org.snakeyaml.."),
+                onlyIn("inkstrata.report..", "com.fasterxml.."),
                 onlyIn(COMMAND, "picocli.."));
     }
 

@@ -36,12 +36,11 @@ record PlannedFilms(Size sheet, Rgb bare, double sheetHiding, Frame picture, Lis
         List<PlannedFilm> films = new ArrayList<>();
         for (Object pull : (List<?>) plan.get("pulls")) {
             Map<?, ?> facts = (Map<?, ?>) pull;
-            Map<?, ?> ink = (Map<?, ?>) facts.get("ink");
             films.add(new PlannedFilm(
                     files.get((String) facts.get("file")),
-                    (String) ink.get("name"),
-                    Rgb.parse((String) ink.get("swatch")),
-                    number(ink, "hiding"),
+                    (String) facts.get("ink"),
+                    Rgb.parse((String) facts.get("swatch")),
+                    number(facts, "hiding"),
                     facts.get("side").equals("back")));
         }
         return new PlannedFilms(

@@ -4,6 +4,8 @@ import inkstrata.film.Film;
 import inkstrata.film.FilmReader;
 import inkstrata.job.Job;
 import inkstrata.plan.Ink;
+import inkstrata.report.Json;
+import inkstrata.report.Remarks;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
@@ -94,7 +96,7 @@ final class CheckVerb implements Callable<Integer> {
                 Files.writeString(map, new FindingsMap(planned, inspection).svg(), StandardCharsets.UTF_8);
             }
             if (inkstrata.json()) {
-                out.println(Json.of(json(planned, files.sets().get(0), inspection.findings())));
+                out.println(Json.text(json(planned, files.sets().get(0), inspection)));
             } else {
                 inspection.findings().forEach(finding -> out.println(Notices.line(finding)));
                 inspection.verdict().ifPresent(verdict -> out.println(verdict.line()));
@@ -149,17 +151,18 @@ final class CheckVerb implements Callable<Integer> {
     }
 
     private static Map<String, Object> json(
-            Separation planned, List<Optional<FilmSource>> files, List<Finding> findings) {
+            Separation planned, List<Optional<FilmSource>> files, Inspection inspection) {
         List<Map<String, Object>> films = new ArrayList<>();
         for (int pull = 0; pull < files.size(); pull++) {
             Map<String, Object> film = new LinkedHashMap<>();
+            film.put("pull", pull + 1);
             film.put("ink", planned.plan().pulls().get(pull).ink().name());
-            film.put("file", files.get(pull).map(FilmSource::toString).orElse(""));
+            files.get(pull).ifPresent(file -> film.put("file", file.toString()));
             films.add(film);
         }
-        Map<String, Object> result = new LinkedHashMap<>();
+        Map<String, Object> result = Remarks.result(inspection);
         result.put("films", films);
-        result.put("findings", findings.stream().map(Notices::json).toList());
+        result.put("findings", Remarks.findings(inspection.findings()));
         return result;
     }
 }

@@ -2,6 +2,7 @@ package inkstrata.command;
 
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 
 /** Takes the words of a command line, lets a verb do the work, and turns faults into one line and an exit code. */
@@ -22,7 +23,7 @@ final class Counter {
     /** Does what the words ask for; never throws. */
     int serve(String... words) {
         InkstrataCommand command = new InkstrataCommand(in);
-        Faults faults = new Faults(err);
+        Faults faults = new Faults(out, err, List.of(words).contains("--json"));
         CommandLine line = new CommandLine(command)
                 .setOut(out)
                 .setErr(err)

@@ -3,22 +3,31 @@ package inkstrata.command;
 import inkstrata.artwork.ArtworkException;
 import inkstrata.job.JobException;
 import inkstrata.plugin.PluginException;
+import inkstrata.report.Json;
 import java.io.IOException;
 import java.io.PrintWriter;
 import picocli.CommandLine.ParameterException;
 
 /** Says on one line what went wrong, and whose fault it is. */
 final class Faults {
+    private final PrintWriter out;
     private final PrintWriter err;
+    private final boolean isJson;
 
-    Faults(PrintWriter err) {
+    /**
+     * Where to say them.
+     *
+     * @param isJson whether they are also printed as JSON, on standard output
+     */
+    Faults(PrintWriter out, PrintWriter err, boolean isJson) {
+        this.out = out;
         this.err = err;
+        this.isJson = isJson;
     }
 
     /** A command line nobody understands. */
     int ofWords(ParameterException fault) {
-        say(WordFaults.say(fault));
-        return ExitCode.COMMAND_AT_FAULT;
+        return say(ExitCode.COMMAND_AT_FAULT, fault, WordFaults.say(fault));
     }
 
     /**
@@ -31,31 +40,40 @@ final class Faults {
             fault.printStackTrace(err);
         }
         if (fault instanceof ArtworkException) {
-            say(fault.getMessage());
-            return ExitCode.ARTWORK_AT_FAULT;
+            return say(ExitCode.ARTWORK_AT_FAULT, fault, fault.getMessage());
         }
         if (fault instanceof JobException || fault instanceof PluginException || fault instanceof CommandFault) {
-            say(fault.getMessage());
-            return ExitCode.COMMAND_AT_FAULT;
+            return say(ExitCode.COMMAND_AT_FAULT, fault, fault.getMessage());
         }
         if (fault instanceof IOException) {
-            say("a file can't be read or written: " + fault.getMessage()
-                    + ". Look at its name, its rights and the room on" + " the disk.");
-            return ExitCode.COMMAND_AT_FAULT;
+            return say(
+                    ExitCode.COMMAND_AT_FAULT,
+                    fault,
+                    "a file can't be read or written: " + fault.getMessage()
+                            + ". Look at its name, its rights and the room on the disk.");
         }
         if (fault instanceof OutOfMemoryError) {
-            say("memory ran out at " + (Runtime.getRuntime().maxMemory() >> 20)
-                    + " MiB. Give the program more: JDK_JAVA_OPTIONS=-Xmx8g.");
-            return ExitCode.OUR_FAULT;
+            return say(
+                    ExitCode.OUR_FAULT,
+                    fault,
+                    "memory ran out at " + (Runtime.getRuntime().maxMemory() >> 20)
+                            + " MiB. Give the program more: JDK_JAVA_OPTIONS=-Xmx8g.");
         }
-        say("this is a fault of the program, not of your files: " + fault
-                + (debug ? "" : ". Run the same command with --debug and report what it prints."));
-        return ExitCode.OUR_FAULT;
+        return say(
+                ExitCode.OUR_FAULT,
+                fault,
+                "this is a fault of the program, not of your files: " + fault
+                        + (debug ? "" : ". Run the same command with --debug and report what it prints."));
     }
 
-    private void say(String message) {
+    private int say(int exitCode, Throwable fault, String message) {
+        if (isJson) {
+            out.println(Json.text(FaultReport.json(exitCode, fault, oneLine(message))));
+            out.flush();
+        }
         err.println("inkstrata: " + oneLine(message));
         err.flush();
+        return exitCode;
     }
 
     private static String oneLine(String text) {

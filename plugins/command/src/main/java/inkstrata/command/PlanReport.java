@@ -3,13 +3,12 @@ package inkstrata.command;
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Note;
 import inkstrata.plan.Decision;
-import inkstrata.plan.Ink;
-import inkstrata.plan.PlannedColour;
 import inkstrata.plan.Sheet;
-import inkstrata.separation.Finding;
+import inkstrata.report.PlanEntries;
+import inkstrata.report.Remarks;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -36,43 +35,17 @@ final class PlanReport {
         return lines;
     }
 
-    /** The same, with the keys of {@code plan.json} where they mean the same. */
-    static Map<String, Object> json(Separation separation, List<Finding> findings) {
-        Sheet sheet = separation.table().sheet();
-        Map<String, Object> result = new LinkedHashMap<>();
-        result.put("artwork", separation.artwork().name());
-        Map<String, Object> paper = new LinkedHashMap<>();
-        paper.put("widthMm", Json.decimal(sheet.size().width(), 5));
-        paper.put("heightMm", Json.decimal(sheet.size().height(), 5));
-        paper.put("colour", sheet.colour().hex());
-        paper.put("side", PlanTables.lower(sheet.side()));
-        result.put("sheet", paper);
-        List<Map<String, Object>> pulls = new ArrayList<>();
-        for (int i = 0; i < separation.printed().size(); i++) {
-            Ink ink = separation.plan().pulls().get(i).ink();
-            Map<String, Object> swatch = new LinkedHashMap<>();
-            swatch.put("name", ink.name());
-            swatch.put("swatch", ink.swatch().hex());
-            swatch.put("hiding", Json.decimal(ink.hiding(), 4));
-            swatch.put("key", ink.key());
-            Map<String, Object> pull = new LinkedHashMap<>();
-            pull.put("number", i + 1);
-            pull.put("ink", swatch);
-            pull.put("side", PlanTables.lower(sheet.side(ink)));
-            pull.put("areaMm2", Json.decimal(separation.printed().get(i).areaMm2(), 4));
-            pulls.add(pull);
-        }
-        result.put("pulls", pulls);
-        result.put(
-                "stacks",
-                PlannedColour.of(separation.table(), separation.plan()).stream()
-                        .map(PlanReport::json)
-                        .toList());
-        result.put(
-                "decisions",
-                separation.plan().decisions().stream().map(PlanReport::json).toList());
-        result.put("notes", Notices.json(notes(separation)));
-        result.put("findings", findings.stream().map(Notices::json).toList());
+    /** The same, with the keys of {@code plan.json}. */
+    static Map<String, Object> json(Separation separation, Inspection inspection) {
+        PlanEntries entries = new PlanEntries(separation, List.of());
+        Map<String, Object> result = Remarks.result(inspection);
+        result.put("artwork", entries.artwork());
+        result.put("sheet", entries.sheet());
+        result.put("pulls", entries.pulls());
+        result.put("stacks", entries.stacks());
+        result.put("decisions", Remarks.decisions(separation.plan().decisions()));
+        result.put("notes", Remarks.notes(notes(separation)));
+        result.put("findings", Remarks.findings(inspection.findings()));
         return result;
     }
 
@@ -89,25 +62,6 @@ final class PlanReport {
                 sheet.size().width(),
                 sheet.size().height(),
                 sheet.colour().hex());
-    }
-
-    private static Map<String, Object> json(PlannedColour colour) {
-        Map<String, Object> entry = new LinkedHashMap<>();
-        entry.put("inks", colour.inks().stream().map(Ink::name).toList());
-        entry.put("areaMm2", Json.decimal(colour.row().areaMm2(), 4));
-        colour.drawn().ifPresent(drawn -> entry.put("drawn", drawn.hex()));
-        entry.put("predicted", colour.predicted().hex());
-        entry.put("difference", Json.decimal(colour.difference(), 2));
-        return entry;
-    }
-
-    private static Map<String, Object> json(Decision decision) {
-        Map<String, Object> entry = new LinkedHashMap<>();
-        entry.put("by", decision.by());
-        entry.put("about", decision.about());
-        entry.put("what", decision.what());
-        entry.put("why", decision.why());
-        return entry;
     }
 
     private static List<Note> notes(Separation separation) {

@@ -2,6 +2,7 @@ package inkstrata.command;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
+import inkstrata.report.Json;
 import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
@@ -70,7 +71,7 @@ final class PlanVerb implements Callable<Integer> {
                 writeStarter(Starter.text(separation, found.plugins(), job, arguments.widthAsked()));
             }
             if (inkstrata.json()) {
-                out.println(Json.of(PlanReport.json(separation, inspection.findings())));
+                out.println(Json.text(PlanReport.json(separation, inspection)));
             } else {
                 PlanReport.lines(separation).forEach(out::println);
                 inspection.findings().forEach(finding -> out.println(Notices.line(finding)));

@@ -6,6 +6,7 @@ import inkstrata.plugin.Planner;
 import inkstrata.plugin.Plugin;
 import inkstrata.plugin.Shaper;
 import inkstrata.plugin.Writer;
+import inkstrata.report.Json;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
@@ -37,8 +38,10 @@ final class PluginsVerb implements Callable<Integer> {
         try (FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
             List<Plugin> all = found.plugins().all();
             if (inkstrata.json()) {
-                out.println(Json.of(
-                        Map.of("plugins", all.stream().map(PluginsVerb::json).toList())));
+                Map<String, Object> result = new LinkedHashMap<>();
+                result.put("format", Json.FORMAT);
+                result.put("plugins", all.stream().map(PluginsVerb::json).toList());
+                out.println(Json.text(result));
             } else {
                 all.forEach(plugin -> print(plugin, out));
             }

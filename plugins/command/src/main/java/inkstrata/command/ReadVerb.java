@@ -7,6 +7,9 @@ import inkstrata.job.Job;
 import inkstrata.planar.MapSettings;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
+import inkstrata.report.Decimals;
+import inkstrata.report.Json;
+import inkstrata.report.Remarks;
 import inkstrata.shop.Separator;
 import inkstrata.shop.SwallowedNotes;
 import java.io.IOException;
@@ -62,7 +65,7 @@ final class ReadVerb implements Callable<Integer> {
             List<Note> notes = Stream.concat(artwork.notes().stream(), SwallowedNotes.of(map).stream())
                     .toList();
             if (inkstrata.json()) {
-                out.println(Json.of(json(artwork, visible, notes)));
+                out.println(Json.text(json(artwork, visible, notes)));
             } else {
                 lines(artwork, visible).forEach(out::println);
                 for (Note note : notes) {
@@ -98,20 +101,22 @@ final class ReadVerb implements Callable<Integer> {
 
     private static Map<String, Object> json(Artwork artwork, Map<Rgb, Double> visible, List<Note> notes) {
         Map<String, Object> result = new LinkedHashMap<>();
-        result.put("widthMm", Json.decimal(artwork.frame().width(), 5));
-        result.put("heightMm", Json.decimal(artwork.frame().height(), 5));
+        result.put("format", Json.FORMAT);
+        Map<String, Object> drawing = new LinkedHashMap<>();
+        drawing.put("name", artwork.name());
+        drawing.put("widthMm", Decimals.length(artwork.frame().width()));
+        drawing.put("heightMm", Decimals.length(artwork.frame().height()));
+        result.put("artwork", drawing);
         result.put("shapes", artwork.shapes().size());
-        result.put(
-                "colours",
-                largestFirst(visible).stream()
-                        .map(entry -> {
-                            Map<String, Object> colour = new LinkedHashMap<>();
-                            colour.put("colour", entry.getKey().hex());
-                            colour.put("visibleAreaMm2", Json.decimal(entry.getValue(), 4));
-                            return colour;
-                        })
-                        .toList());
-        result.put("notes", Notices.json(notes));
+        List<Map<String, Object>> colours = new ArrayList<>();
+        for (Map.Entry<Rgb, Double> shows : largestFirst(visible)) {
+            Map<String, Object> colour = new LinkedHashMap<>();
+            colour.put("colour", shows.getKey().hex());
+            colour.put("areaMm2", Decimals.area(shows.getValue()));
+            colours.add(colour);
+        }
+        result.put("colours", colours);
+        result.put("notes", Remarks.notes(notes));
         return result;
     }
 

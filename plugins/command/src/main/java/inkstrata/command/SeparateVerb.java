@@ -2,13 +2,14 @@ package inkstrata.command;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.job.Job;
+import inkstrata.report.Json;
+import inkstrata.report.Remarks;
 import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import inkstrata.shop.Separator;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -70,11 +71,11 @@ final class SeparateVerb implements Callable<Integer> {
             films.publish();
             desk.warnings(separation);
             if (inkstrata.json()) {
-                Map<String, Object> result = new LinkedHashMap<>();
+                Map<String, Object> result = Remarks.result(inspection);
                 result.put("folder", folder.toString());
                 result.put("files", films.names());
-                result.put("findings", inspection.findings().size());
-                out.println(Json.of(result));
+                result.put("findings", Remarks.findings(inspection.findings()));
+                out.println(Json.text(result));
             } else {
                 inspection.findings().forEach(finding -> out.println(Notices.line(finding)));
                 films.names().forEach(name -> out.println(folder.resolve(name)));

@@ -1,7 +1,7 @@
 package inkstrata.command;
 
-import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.measure.Place;
+import inkstrata.report.Json;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,7 +63,7 @@ record SetRecord(
         }
         List<String> inks = new ArrayList<>();
         for (Map<?, ?> pull : objects(plan.get("pulls"))) {
-            inks.add(pull.get("ink") instanceof Map<?, ?> ink ? text(ink.get("name")) : "");
+            inks.add(text(pull.get("ink")));
         }
         OptionalDouble width = plan.get("artwork") instanceof Map<?, ?> artwork
                 ? number(artwork.get("widthMm"))
@@ -87,7 +87,7 @@ record SetRecord(
             return Map.of();
         }
         try {
-            return JSON.std.mapFrom(Files.readAllBytes(file));
+            return Json.read(Files.readAllBytes(file));
         } catch (IOException notOurs) {
             return Map.of();
         }

@@ -42,13 +42,14 @@ class VerbsTest {
     @Test
     void readHasTheSameAsJson() throws IOException {
         Map<String, Object> read = json(say("read", boats, "--json").isDone());
-        assertThat(read.keySet()).containsExactly("widthMm", "heightMm", "shapes", "colours", "notes");
-        assertThat(((Number) read.get("widthMm")).doubleValue()).isEqualTo(60);
-        assertThat(((Number) read.get("heightMm")).doubleValue()).isEqualTo(40);
+        assertThat(read.keySet()).containsExactly("format", "artwork", "shapes", "colours", "notes");
+        Map<?, ?> artwork = (Map<?, ?>) read.get("artwork");
+        assertThat(((Number) artwork.get("widthMm")).doubleValue()).isEqualTo(60);
+        assertThat(((Number) artwork.get("heightMm")).doubleValue()).isEqualTo(40);
         assertThat((List<?>) read.get("colours"))
                 .asString()
-                .isEqualTo("[{colour=#f4d78c, visibleAreaMm2=1100}, {colour=#d2603f, visibleAreaMm2=750},"
-                        + " {colour=#14182c, visibleAreaMm2=150}]");
+                .isEqualTo("[{colour=#f4d78c, areaMm2=1100}, {colour=#d2603f, areaMm2=750},"
+                        + " {colour=#14182c, areaMm2=150}]");
         assertThat((List<?>) read.get("notes")).isEmpty();
     }
 
@@ -158,7 +159,8 @@ class VerbsTest {
                 json(say("plan", boats, "--json", "--plugins", StrangersJar.finding(folder.resolve("jars")))
                         .isDone());
         assertThat(plan.keySet())
-                .containsExactly("artwork", "sheet", "pulls", "stacks", "decisions", "notes", "findings");
+                .containsExactly(
+                        "verdict", "format", "artwork", "sheet", "pulls", "stacks", "decisions", "notes", "findings");
         assertThat((List<?>) plan.get("findings")).hasSize(1);
         assertThat((List<?>) plan.get("pulls")).hasSize(3);
         assertThat((List<?>) plan.get("decisions")).isNotEmpty();
@@ -249,7 +251,7 @@ class VerbsTest {
     void separateListsThemAsJson() throws IOException {
         Map<String, Object> result = json(
                 say("separate", boats, "-o", folder.resolve("films"), "--json").isDone());
-        assertThat(result.keySet()).containsExactly("folder", "files", "findings");
+        assertThat(result.keySet()).containsExactly("verdict", "format", "folder", "files", "findings");
         assertThat((List<?>) result.get("files")).hasSize(7);
     }
 

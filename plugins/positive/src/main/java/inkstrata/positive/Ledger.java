@@ -1,9 +1,7 @@
 package inkstrata.positive;
 
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.plugin.OutputFolder;
+import inkstrata.report.Json;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,8 +19,6 @@ import java.util.Map;
  * plugins/positive/docs/films.md}.
  */
 final class Ledger {
-    private static final int FORMAT = 1;
-
     private final OutputFolder folder;
     private final List<Map<String, Object>> files = new ArrayList<>();
 
@@ -54,12 +50,10 @@ final class Ledger {
             }
         }
         Map<String, Object> list = new LinkedHashMap<>();
-        list.put("format", FORMAT);
+        list.put("format", Json.FORMAT);
         list.put("title", title);
         list.put("files", files);
-        DefaultPrettyPrinter pretty = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
-        String text =
-                JSON.std.with(pretty).with(JSON.Feature.PRETTY_PRINT_OUTPUT).asString(list);
+        String text = Json.text(list);
         try (OutputStream out = folder.create("films.json")) {
             out.write((text + "\n").getBytes(StandardCharsets.UTF_8));
         }

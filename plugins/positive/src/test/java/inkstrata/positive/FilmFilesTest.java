@@ -9,10 +9,12 @@ import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.job.JobReader;
 import inkstrata.plan.Side;
+import inkstrata.report.Schemas;
 import inkstrata.separation.Separation;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -99,6 +101,10 @@ class FilmFilesTest {
     void theLedgerHasEveryFileWithItsChecksum() throws IOException, NoSuchAlgorithmException {
         Map<String, byte[]> files = written("[svg, pdf], tiles: A3");
         Map<String, Object> ledger = JSON.std.mapFrom(files.get("films.json"));
+        String schema = "/inkstrata/positive/films.schema.json";
+        assertThat(Schemas.faults(schema, new String(files.get("films.json"), StandardCharsets.UTF_8)))
+                .isEmpty();
+        assertThat(Schemas.described(Path.of("docs/films.md"), "`films.json`:")).isEqualTo(Schemas.keys(schema));
         assertThat(ledger).containsEntry("format", 1).containsEntry("title", "tide-mill");
         List<?> entries = (List<?>) ledger.get("files");
         assertThat(entries).hasSize(files.size() - 1);

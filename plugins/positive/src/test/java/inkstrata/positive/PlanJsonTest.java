@@ -4,23 +4,21 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.jr.ob.JSON;
-import com.networknt.schema.Error;
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import inkstrata.job.Job;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Size;
 import inkstrata.plan.Side;
 import inkstrata.planar.Region;
+import inkstrata.report.Schemas;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PlanJsonTest {
+    private static final String SCHEMA = "/inkstrata/positive/plan.schema.json";
+
     @Test
     void realPlansKeepTheSchema() throws IOException {
         assertThat(faults(plan(Side.FRONT))).isEmpty();
@@ -62,26 +60,26 @@ class PlanJsonTest {
                             "spoilage" : 0.12
                           },
                           "pulls" : [ {
-                            "number" : 1,
+                            "pull" : 1,
+                            "ink" : "sand",
                             "file" : "01-sand.svg",
-                            "ink" : {
-                              "name" : "sand",
-                              "swatch" : "#112233",
-                              "hiding" : 0.35,
-                              "key" : false,
-                              "mesh" : "77-48"
-                            },
+                            "swatch" : "#112233",
+                            "hiding" : 0.35,
+                            "key" : false,
+                            "mesh" : "77-48",
                             "side" : "front",
                             "areaMm2" : 217000,
                             "stacks" : [ 1 ]
                           }, {
                         """.stripTrailing()).contains("""
                           }, {
-                            "number" : 3,
+                            "stack" : 3,
                             "paints" : [ "#336699" ],
                             "areaMm2" : 0.1235,
+                            "drawn" : "#336699",
                             "predicted" : "#336491",
                             "difference" : 1.3,
+                            "inks" : [ "night" ],
                             "pulls" : [ 3 ]
                           } ],
                         """);
@@ -93,12 +91,12 @@ class PlanJsonTest {
         return new String(plan, UTF_8);
     }
 
-    /** By a validator that is not ours. */
-    private static List<Error> faults(String plan) throws IOException {
-        try (InputStream in = PlanJson.class.getResourceAsStream("plan.schema.json")) {
-            Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(new String(in.readAllBytes(), UTF_8), InputFormat.JSON);
-            return schema.validate(plan, InputFormat.JSON);
-        }
+    @Test
+    void thePageHasTheKeysOfTheSchema() throws IOException {
+        assertThat(Schemas.described(Path.of("docs/plan-json.md"), "sRGB,")).isEqualTo(Schemas.keys(SCHEMA));
+    }
+
+    private static List<String> faults(String plan) throws IOException {
+        return Schemas.faults(SCHEMA, plan);
     }
 }
