@@ -108,7 +108,7 @@ class ExitCodesTest {
         says("There is no verb 'pln'. Did you mean 'plan'? See", "help", "pln");
         says("There is no option '--widht' of read. Did you mean '--width'? See", "read", boats, "--widht", "3 mm");
         says("There is no option '--ouput' of separate. Did you mean '--output'?", "separate", boats, "--ouput", "x");
-        says("There is no option '--replace' of plan. It belongs to separate.", "plan", boats, "--replace");
+        says("There is no option '--replace' of plan. It belongs to separate and check.", "plan", boats, "--replace");
         says("--fail-on: 'warnig' is none of note, warning, error. Did", "plan", boats, "--fail-on", "warnig");
         says("--inks: 'five' is not a whole number. See", "plan", boats, "--inks", "five");
         says("--width needs a LENGTH. See", "read", boats, "--width");
