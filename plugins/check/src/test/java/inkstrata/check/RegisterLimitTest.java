@@ -114,6 +114,32 @@ class RegisterLimitTest {
         assertThat(limit.limitMm()).isEqualTo(RegisterLimit.FARTHEST_MM);
     }
 
+    /** However much is asked, so far is looked. */
+    @Test
+    void aWideRegisterIsLookedForToItsEnd() {
+        Separation overlap = new FlatDrawing(40, 20)
+                .fill(SAND, rectangle(2, 2, 19, 16))
+                .fill(RUST, rectangle(18, 2, 20, 16))
+                .separated((ink, row) -> row.inks().contains(Optional.of(ink)), SAND, RUST);
+        assertThat(limit(overlap, 2.5).heldMm()).isBetween(2.5, 2.52);
+        assertThat(limit(overlap, 4).limitMm()).isEqualTo(3, within(CLOSE));
+        assertThat(limit(overlap, 4).openings()).isNotEmpty();
+    }
+
+    /** A trap as wide as is asked holds, and one that is 4 µm less does not. */
+    @Test
+    void whatHoldsIsToldToMicrometres() {
+        for (double less : new double[] {0, 0.002, 0.004}) {
+            Separation overlap = new FlatDrawing(20, 20)
+                    .fill(SAND, rectangle(2, 2, 8, 16))
+                    .fill(RUST, rectangle(9.6 + less, 2, 8, 16))
+                    .separated((ink, row) -> row.inks().contains(Optional.of(ink)), SAND, RUST);
+            assertThat(limit(overlap, 0.4).heldMm() >= 0.4)
+                    .as("%s mm less", less)
+                    .isEqualTo(less < 0.003);
+        }
+    }
+
     /** Half a millimetre of sheet lies between the inks; below it they overlap, and there the ends of overlaps are 0.8 mm apart. */
     @Test
     void aWayAcrossSheetIsNoOpening() {
