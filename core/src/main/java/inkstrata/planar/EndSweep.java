@@ -35,7 +35,8 @@ final class EndSweep {
     }
 
     /**
-     * Follows the outline away from an end.
+     * Follows the outline away from an end. Ends: each half-edge of the outline comes after just one other, so at the latest the walk comes
+     * back to where it began.
      *
      * @param end a half-edge that starts at the end and runs along the chain
      * @param half the chain's half-edge there

@@ -18,6 +18,9 @@ final class HalfLeft {
     /** Where an edge is measured: so many times on each piece, which is no longer than half the width. */
     private static final int RAYS = 3;
 
+    /** Shorter pieces are not told apart, in grid steps (10 µm): so work is bounded by the borders' length, however narrow the spread. */
+    private static final double SHORTEST_PIECE = 40;
+
     /** Of what lies straight across this part may be taken from either side, and from one alone. */
     private static final double OF_BOTH = 0.25;
 
@@ -42,8 +45,15 @@ final class HalfLeft {
         }
     }
 
-    /** The chain in one piece, or in pieces of different widths; what gets no width at all is left out. */
+    /**
+     * The chain in one piece, or in pieces of different widths; what gets no width at all is left out.
+     *
+     * <p>One that is to spread by less than a grid step, or not at all, stays as it is: nothing is drawn along it.
+     */
     List<BorderChain> limited(BorderChain chain) {
+        if (chain.width() < 1) {
+            return List.of(chain);
+        }
         Ints xy = new Ints(chain.xy().length);
         Ints levels = new Ints(chain.xy().length / 2);
         for (int e = 0; e < chain.edges(); e++) {
@@ -61,7 +71,7 @@ final class HalfLeft {
         double dx = chain.xy()[2 * e + 2] - x;
         double dy = chain.xy()[2 * e + 3] - y;
         double length = Math.hypot(dx, dy);
-        int pieces = (int) Math.max(1, Math.ceil(2 * length / chain.width()));
+        int pieces = (int) Math.max(1, Math.ceil(2 * length / Math.max(chain.width(), 2 * SHORTEST_PIECE)));
         int before = -1;
         for (int piece = 0; piece < pieces; piece++) {
             double least = chain.width();
@@ -126,6 +136,7 @@ final class HalfLeft {
             }
         }
         List<BorderChain> pieces = new ArrayList<>();
+        // Ends: each turn takes at least one of the n levels.
         for (int first = 0; first < n; ) {
             int level = levels[(start + first) % n];
             int end = first;

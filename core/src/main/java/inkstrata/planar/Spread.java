@@ -13,7 +13,11 @@ package inkstrata.planar;
  * @param leavesHalf whether at least half of what it grows into must stay free, measured straight across from each edge
  */
 public record Spread(int area, StackSet from, StackSet into, StackSet over, double widthMm, boolean leavesHalf) {
+    /** @throws IllegalArgumentException if something gives way to itself: walks along the outline of what it spreads into need another side */
     public Spread {
+        if (!from.and(into).isEmpty()) {
+            throw new IllegalArgumentException("stacks " + from.and(into) + " give way to themselves");
+        }
         over = over.or(into);
     }
 }

@@ -201,7 +201,12 @@ final class SpreadBorders {
         return kinds.isIn(spreads.get(spread).into(), lines.kind(half));
     }
 
-    /** The next half-edge of the outline of what is spread into. */
+    /**
+     * The next half-edge of the outline of what is spread into, which lies to the left of a half-edge and not to its right.
+     *
+     * <p>Ends: it turns around the vertex, and what lies to the right of the half-edge has an edge there that stops it. For the same reason
+     * each such half-edge comes after just one other: walks along an outline come back to where they began.
+     */
     private int after(int half, int spread) {
         int next = lines.next(half);
         while (isWithin(next ^ 1, spread)) {

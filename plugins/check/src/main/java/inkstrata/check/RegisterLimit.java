@@ -104,6 +104,7 @@ record RegisterLimit(
                 .toList();
         Optional<Opening> smallest = found.stream().reduce(RegisterLimit::smaller);
         double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
+        // Ends: the reach grows by half each time.
         while (smallest.isEmpty() && reach < farthest) {
             reach = Math.min(farthest, reach * WIDER);
             Outlines wider = Outlines.of(map, reach);

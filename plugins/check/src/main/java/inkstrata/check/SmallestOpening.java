@@ -109,7 +109,7 @@ final class SmallestOpening {
 
     /**
      * Adds sets of films until they have none in common. One that they have must be missing in some set to be added: tried are those that lack
-     * the film that fewest lack.
+     * the film that fewest lack. Ends: each call takes at least one film from those in common.
      *
      * @param common the films that all so far have
      * @param candidates that may be added; all others have been looked at
@@ -200,7 +200,10 @@ final class SmallestOpening {
         return distance >= bound - EXACT;
     }
 
-    /** Leaves the bunches as they were. */
+    /**
+     * Leaves the bunches as they were. Ends: each call halves the largest bunch, until all hold a single stretch no longer than
+     * {@link #FINEST}, which settles them.
+     */
     private void narrow(Bunch[] bunches) {
         double least = 0;
         int longest = 0;

@@ -123,7 +123,7 @@ record Building(PlanningTable table, PrintPlan soFar, Job job, double tolerance,
         return pulls;
     }
 
-    /** The usual order, but each ink after those that it must lie over. */
+    /** The usual order, but each ink after those that it must lie over; each round takes one, since an order of layers holds no ring. */
     private static List<Ink> settled(List<Ink> usual, Found found, List<Ink> candidates) {
         List<Ink> left = new ArrayList<>(usual);
         List<Ink> order = new ArrayList<>();

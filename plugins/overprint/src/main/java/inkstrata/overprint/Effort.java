@@ -8,8 +8,14 @@ final class Effort {
     /** To look at a pile of inks. */
     static final int PILE = 60;
 
+    /** To keep a recipe: so there are no more of them than memory holds. */
+    static final int RECIPE = 10;
+
     /** To look at a set of inks, or at a recipe within one. */
     static final int SET = 4;
+
+    /** So many recipes are asked whether a set has their inks for one step. */
+    static final int ASKED = 64;
 
     private long left;
 

@@ -14,6 +14,9 @@ import java.util.Optional;
  *
  * <p>Branch and bound: sets of inks in the order of their size, from those that nothing else can make; for a set the colours
  * one by one, those with the fewest recipes first, as long as the differences so far and the least ones to come stay below the best known.
+ *
+ * <p>Ends: sets of up to 63 inks are finitely many, and all that grows with them takes from the effort: each set, each recipe that is asked
+ * whether it fits a set, and each that is tried. When none is left every loop here stops at its next turn.
  */
 final class FewestScreens {
     /**
@@ -117,7 +120,7 @@ final class FewestScreens {
             return;
         }
         if (more == 0) {
-            isStopped = effort.isSpent(Effort.SET);
+            spend(Effort.SET);
             attempt(set);
             return;
         }
@@ -132,9 +135,11 @@ final class FewestScreens {
         double[] toCome = new double[colours.size() + 1];
         for (List<Choice> ways : choices) {
             Choice own = ways.get(0);
-            List<Choice> fitting = (own.set() & ~set) == 0
+            boolean isOwn = (own.set() & ~set) == 0;
+            List<Choice> fitting = isOwn
                     ? List.of(own)
                     : ways.stream().filter(way -> (way.set() & ~set) == 0).toList();
+            spend(isOwn ? 0 : ways.size() / Effort.ASKED);
             if (fitting.isEmpty()) {
                 return;
             }
@@ -160,12 +165,19 @@ final class FewestScreens {
             return;
         }
         for (Choice way : within.get(colour)) {
+            if (isStopped) {
+                return;
+            }
+            spend(Effort.SET);
             Optional<LayOrder> more = order.with(way.inks());
             if (more.isPresent()) {
                 chosen[colour] = way;
                 choose(colour + 1, cost + way.cost(), more.get(), within, toCome);
             }
         }
-        isStopped |= effort.isSpent(Effort.SET);
+    }
+
+    private void spend(int steps) {
+        isStopped |= effort.isSpent(steps);
     }
 }

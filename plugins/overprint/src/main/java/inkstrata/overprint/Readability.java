@@ -93,11 +93,12 @@ final class Readability {
         return best;
     }
 
+    /** Ends: each round but the last makes less be lost, and there are no more rounds than pairs of inks. */
     private List<Ink> bestByExchange() {
         List<Ink> best = usual;
         double least = lostMm(usual);
         boolean isBetter = true;
-        while (isBetter) {
+        for (int round = 0; isBetter && round < usual.size() * usual.size(); round++) {
             isBetter = false;
             for (int i = 0; i + 1 < best.size(); i++) {
                 List<Ink> other = new ArrayList<>(best);

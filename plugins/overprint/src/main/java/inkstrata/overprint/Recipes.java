@@ -36,7 +36,7 @@ record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
             double tolerance,
             int mostFilms) {}
 
-    /** Looks at thinner piles first. */
+    /** Looks at thinner piles first. Ends: so many films at most, and each pile and each recipe takes from the effort. */
     static Recipes of(Wanted wanted, Sheet sheet, Effort effort) {
         Prediction prediction = new Prediction(sheet);
         Map<Ink, List<Recipe>> ways = new LinkedHashMap<>();
@@ -56,17 +56,18 @@ record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
                 for (Ink ink : wanted.candidates()) {
                     if (isWhole && mayLieOver(ink, pile, wanted, sheet)) {
                         isWhole = !effort.isSpent(Effort.PILE);
-                        List<Ink> more = new ArrayList<>(pile);
-                        more.add(ink);
+                        List<Ink> more = with(List.of(ink), pile);
                         higher.add(more);
-                        targets.forEach((colour, target) -> {
+                        for (Map.Entry<Ink, Lab> target : targets.entrySet()) {
+                            Ink colour = target.getKey();
                             double difference = Ciede2000.difference(
-                                    target,
+                                    target.getValue(),
                                     prediction.lab(with(more, wanted.colours().get(colour))));
                             if (!more.contains(colour) && difference <= allowed.get(colour)) {
+                                isWhole &= !effort.isSpent(Effort.RECIPE);
                                 ways.get(colour).add(new Recipe(more, difference));
                             }
-                        });
+                        }
                     }
                 }
             }
@@ -90,6 +91,6 @@ record Recipes(Map<Ink, List<Recipe>> ways, boolean isWhole) {
         }
         List<Ink> all = new ArrayList<>(ground);
         all.addAll(pile);
-        return all;
+        return List.copyOf(all);
     }
 }

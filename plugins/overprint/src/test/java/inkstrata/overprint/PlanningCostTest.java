@@ -1,6 +1,7 @@
 package inkstrata.overprint;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import inkstrata.colour.Rgb;
 import inkstrata.house.Stopwatch;
@@ -21,6 +22,7 @@ import inkstrata.planar.Neighbours;
 import inkstrata.planar.Paint;
 import inkstrata.planar.PaintStack;
 import inkstrata.planar.StackSet;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,6 +30,8 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What planning costs, without geometry; seconds are of the machine that runs it. */
 @Tag("long")
@@ -79,6 +83,27 @@ class PlanningCostTest {
         System.out.printf(Locale.ROOT, "cost: a search given up takes %.1f s%n", seconds);
         assertThat(plan.decisions()).anyMatch(decision -> decision.why().contains("given up"));
         assertThat(seconds).isLessThan(60);
+    }
+
+    /** Where nearly everything passes for everything there are many recipes; each that is looked at takes from the effort. */
+    @ParameterizedTest
+    @CsvSource({"20, 6, 3", "30, 6, 3", "45, 20, 3", "60, 100, 3", "60, 100, 8", "12, 100, 8", "63, 6, 2"})
+    void aWideToleranceEnds(int colours, double tolerance, int films) {
+        Job job = JobReader.read(
+                "job.yaml",
+                "use: {overprint: {build: true, tolerance: " + tolerance + ", maxFilms: " + films + "}}");
+        PlanningTable table = mixed(colours, new Random(colours));
+        long before = System.nanoTime();
+        PrintPlan plan = assertTimeoutPreemptively(
+                Duration.ofSeconds(300), () -> new Overprint().plan(table, PlanningStart.of(table), job));
+        System.out.printf(
+                Locale.ROOT,
+                "cost: fewest screens of %d colours within %.0f of up to %d films: %.1f s, %d saved%n",
+                colours,
+                tolerance,
+                films,
+                1e-9 * (System.nanoTime() - before),
+                colours - plan.pulls().size());
     }
 
     private static final class PlanningStart {

@@ -4,6 +4,7 @@ import static inkstrata.artwork.Outline.rectangle;
 import static inkstrata.plan.PlanningExample.ink;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import inkstrata.colour.Rgb;
 import inkstrata.job.PluginSettings.Setting;
@@ -12,11 +13,14 @@ import inkstrata.planar.Region;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.RandomDrawing;
 import inkstrata.separation.Separation;
+import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Rims that are seen: light ones over dark ink, and overlaps of clear inks. */
 class InSightTest {
@@ -68,6 +72,23 @@ class InSightTest {
         double area = 2 * 30 * 0.4 + 2 * 30 * 0.2;
         // Around the step: two ends of 0.6 mm, corners turned out and in; nothing larger than squares of the width.
         assertThat(gained(drawn, 1)).isBetween(area, area + 2 * 0.6 * 0.4 + 4 * 0.4 * 0.4);
+    }
+
+    /** Inks that only touch spread by nothing, and others by less than a grid step: there is nothing to measure along their borders. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.4, 0.0001, 0.00025, 0.002})
+    void whatIsNarrowerThanTheGridIsDoneAtOnce(double width) {
+        Ink plum = ink("plum", "#7a2a6a");
+        Ink butter = new Ink("butter", Rgb.parse("#f4d78c"), 0.1, Optional.empty(), false);
+        for (Ink light : List.of(butter, SAND)) {
+            Separation drawn = new FlatDrawing(600, 400)
+                    .fill(plum, rectangle(50, 50, 360, 300))
+                    .fill(light, rectangle(240, 80, 300, 240))
+                    .knockedOut(plum, light);
+            Separation trapped = assertTimeoutPreemptively(
+                    Duration.ofSeconds(60), () -> new Trap().shape(drawn, TrapJob.with(width, "round")));
+            assertThat(trapped.notes()).isNotEmpty();
+        }
     }
 
     /** Of a disc or a square that keeps half of its width a quarter of the area is left, of anything longer more; round ends of borders take a little of that. */

@@ -1,0 +1,207 @@
+package inkstrata.samples;
+
+import inkstrata.artwork.Artwork;
+import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Source;
+import inkstrata.artwork.TranslucentGroup;
+import inkstrata.colour.Rgb;
+import inkstrata.planar.NastyDrawings;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * A random drawing and a random job for it: any hiding, any order, any options of plug-ins within their ranges.
+ *
+ * @param artwork as the reader would give it
+ * @param job the text of a job file
+ */
+record GeneratedJob(Artwork artwork, String job) {
+    static GeneratedJob of(long seed) {
+        Random random = new Random(seed * 0x2545F4914F6CDD1DL + 5);
+        Artwork artwork =
+                switch (random.nextInt(16)) {
+                    case 0, 1 -> NastyDrawings.translucent(seed);
+                    case 2 -> translucent(GeneratedDrawing.of(seed).artwork(), random);
+                    case 3 -> GeneratedDrawing.of(seed).artwork();
+                    case 4, 5, 6, 7, 8 -> translucent(StackedDrawing.of(seed), random);
+                    default -> StackedDrawing.of(seed);
+                };
+        Artwork named = named(artwork, random);
+        return new GeneratedJob(named, new Words(random, named).job());
+    }
+
+    /** Some shapes shine through, alone or in groups. */
+    private static Artwork translucent(Artwork artwork, Random random) {
+        List<FlatShape> shapes = new ArrayList<>();
+        Optional<TranslucentGroup> group = Optional.empty();
+        int groups = 0;
+        for (FlatShape shape : artwork.shapes()) {
+            if (random.nextInt(4) == 0) {
+                group = group.isPresent()
+                        ? Optional.empty()
+                        : Optional.of(new TranslucentGroup(groups++, random.nextInt(5) / 4.0, Optional.empty()));
+            }
+            double opacity = random.nextInt(3) == 0 ? 0.25 + random.nextInt(3) / 4.0 : 1;
+            shapes.add(new FlatShape(
+                    shape.area(), shape.colour(), Math.min(1, opacity), group, shape.clips(), shape.source()));
+        }
+        return artwork.withShapes(shapes);
+    }
+
+    /** Some shapes have an id, and some a colour beside their own. */
+    private static Artwork named(Artwork artwork, Random random) {
+        List<FlatShape> shapes = new ArrayList<>();
+        for (FlatShape shape : artwork.shapes()) {
+            Rgb colour = random.nextInt(8) == 0 ? beside(shape.colour(), random) : shape.colour();
+            int id = shapes.size() < 3 ? shapes.size() : random.nextInt(12);
+            Source source = id < 3 ? new Source("path", "shape-" + id, 0, List.of()) : Source.UNKNOWN;
+            shapes.add(new FlatShape(
+                    shape.area(), colour, shape.opacity(), shape.group(), shape.clips(), source, shape.drawing()));
+        }
+        return artwork.withShapes(shapes);
+    }
+
+    private static Rgb beside(Rgb colour, Random random) {
+        return new Rgb(
+                Math.max(0, Math.min(255, colour.red() + random.nextInt(7) - 3)),
+                Math.max(0, Math.min(255, colour.green() + random.nextInt(7) - 3)),
+                Math.max(0, Math.min(255, colour.blue() + random.nextInt(7) - 3)));
+    }
+
+    /** Writes the job file. */
+    private record Words(Random random, Artwork artwork) {
+        String job() {
+            List<Rgb> colours = new ArrayList<>(artwork.shapes().stream()
+                    .map(FlatShape::colour)
+                    .collect(Collectors.toCollection(TreeSet::new)));
+            Collections.shuffle(colours, random);
+            List<String> names = new ArrayList<>();
+            StringBuilder text = new StringBuilder();
+            text.append("sheet: {colour: '").append(sheet(colours)).append("', print: ");
+            text.append(random.nextInt(4) == 0 ? "back" : "front");
+            text.append(random.nextInt(3) == 0 ? ", hiding: " + share() : "").append("}\n");
+            text.append("register: ").append(length(random.nextInt(3) == 0 ? 10 : 1)).append('\n');
+            text.append(merge());
+            text.append("inks:\n");
+            for (Rgb colour : colours.subList(0, Math.min(colours.size(), random.nextInt(16)))) {
+                if (random.nextInt(4) > 0) {
+                    names.add("ink " + names.size());
+                    text.append(ink(names.get(names.size() - 1), colour)).append('\n');
+                }
+            }
+            text.append(ink("spare", Rgb.of(random.nextInt(1 << 24)))).append('\n');
+            names.add(0, "spare");
+            text.append(order(names));
+            text.append("use:\n");
+            text.append("  trap: {").append(trap(names)).append("}\n");
+            // Of the two only one may be spoken to.
+            text.append(
+                    random.nextInt(5) == 0
+                            ? "  reduction: {" + reduction() + "}\n"
+                            : "  overprint: {" + overprint() + "}\n");
+            text.append("  underbase: {").append(underbase(names)).append("}\n");
+            text.append("  positive: {").append(positive()).append("}\n");
+            return text.toString();
+        }
+
+        private Rgb sheet(List<Rgb> colours) {
+            return switch (random.nextInt(4)) {
+                case 0 -> Rgb.of(random.nextInt(1 << 24));
+                case 1 -> colours.isEmpty() ? Rgb.WHITE : colours.get(0);
+                default -> Rgb.WHITE;
+            };
+        }
+
+        private String merge() {
+            return switch (random.nextInt(4)) {
+                case 0 -> "merge: " + number(30) + "\n";
+                case 1 -> "merge: {within: " + number(5) + ", touching: " + random.nextBoolean() + ", inks: "
+                        + (1 + random.nextInt(20)) + "}\n";
+                default -> "";
+            };
+        }
+
+        private String ink(String name, Rgb colour) {
+            return "  - {name: " + name + ", prints: '" + colour + "', hiding: " + share()
+                    + (random.nextInt(8) == 0 ? ", key: true" : "")
+                    + (random.nextInt(8) == 0 ? ", side: " + (random.nextBoolean() ? "front" : "back") : "")
+                    + (random.nextInt(12) == 0 ? ", from: '#shape-" + random.nextInt(3) + "'" : "")
+                    + (random.nextInt(4) == 0 ? ", mesh: 77-48" : "") + "}";
+        }
+
+        private String order(List<String> names) {
+            List<String> some = new ArrayList<>(names.subList(0, random.nextInt(names.size() + 1)));
+            if (some.isEmpty()) {
+                return "";
+            }
+            some.add("...");
+            Collections.shuffle(some, random);
+            return "order: [" + String.join(", ", some) + "]\n";
+        }
+
+        private String trap(List<String> names) {
+            List<String> options = new ArrayList<>(List.of(
+                    "alike: " + number(random.nextInt(3) == 0 ? 100 : 10),
+                    "corners: " + List.of("round", "mitre", "bevel").get(random.nextInt(3)),
+                    "limit: " + (1 + random.nextInt(10))));
+            // A register may be wider than any trap.
+            options.add("width: " + length(random.nextInt(3) == 0 ? 5 : 0.6));
+            if (random.nextInt(5) == 0) {
+                options.add("widths: " + names.get(names.size() - 1) + " " + length(1));
+            }
+            return String.join(", ", options);
+        }
+
+        private String overprint() {
+            boolean isBuilt = random.nextInt(3) == 0;
+            // With many films a search spends all its effort, which takes seconds: rarely.
+            int films = 1 + random.nextInt(isBuilt && random.nextInt(40) > 0 ? 3 : 8);
+            return "tolerance: " + number(random.nextInt(3) == 0 ? 100 : 8) + ", build: " + isBuilt + ", maxFilms: " + films;
+        }
+
+        private String reduction() {
+            return "on: " + (random.nextInt(6) > 0) + ", film: " + number(500) + "5, highest: "
+                    + (1 + random.nextInt(10_000))
+                    + ", tolerance: " + number(100)
+                    + (random.nextInt(4) == 0 ? ", keep: '#shape-" + random.nextInt(3) + "'" : "");
+        }
+
+        private String underbase(List<String> names) {
+            return "on: " + (random.nextInt(5) == 0) + ", choke: " + length(random.nextInt(3) == 0 ? 5 : 0.5)
+                    + ", tolerance: " + number(100)
+                    + (random.nextInt(4) == 0 ? ", ink: " + names.get(random.nextInt(names.size())) : "");
+        }
+
+        private String positive() {
+            return "size: " + (5 + random.nextInt(26)) + " mm, bar: " + random.nextBoolean() + ", wedge: "
+                    + random.nextBoolean();
+        }
+
+        private String share() {
+            return switch (random.nextInt(6)) {
+                case 0 -> "0";
+                case 1 -> "1";
+                case 2 -> "0.1";
+                default -> String.format(Locale.ROOT, "%.3f", random.nextDouble());
+            };
+        }
+
+        private String number(double most) {
+            return random.nextInt(5) == 0 ? "0" : String.format(Locale.ROOT, "%.2f", most * random.nextDouble());
+        }
+
+        private String length(double most) {
+            return switch (random.nextInt(6)) {
+                case 0 -> "0 mm";
+                case 1 -> "0.0003 mm";
+                default -> String.format(Locale.ROOT, "%.3f mm", most * random.nextDouble());
+            };
+        }
+    }
+}
