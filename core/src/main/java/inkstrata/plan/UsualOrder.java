@@ -134,8 +134,8 @@ final class UsualOrder {
             for (Row row : table.rows()) {
                 if (row.shows(light) && light.from().isEmpty()) {
                     area += row.areaMm2();
-                    Optional<Ink> under = row.inks().size() > 1 ? row.inks().get(1) : Optional.empty();
-                    if (under.isPresent() && lightness(under.get()) < lightness(light)) {
+                    Optional<Ink> under = darkUnder(row, light);
+                    if (under.isPresent()) {
                         onDark += row.areaMm2();
                         darks.add(under.get());
                     }
@@ -163,6 +163,22 @@ final class UsualOrder {
                                 change));
             }
         }
+    }
+
+    /** The next darker ink down that a light one hides; what lies between, and is not printed there, has no say. */
+    private Optional<Ink> darkUnder(Row row, Ink light) {
+        for (int paint = 1; paint < row.inks().size(); paint++) {
+            if (row.paints().paints().get(paint).colour().equals(table.sheet().colour())) {
+                break;
+            }
+            Optional<Ink> ink = row.inks().get(paint);
+            if (ink.isPresent()
+                    && lightness(ink.get()) < lightness(light)
+                    && prediction.change(light, List.of(ink.get())) <= Overlap.TOLERANCE) {
+                return ink;
+            }
+        }
+        return Optional.empty();
     }
 
     private void clearOverWhatTheyTint() {

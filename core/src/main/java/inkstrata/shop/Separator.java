@@ -22,6 +22,7 @@ import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
 import inkstrata.planar.StackSet;
+import inkstrata.planar.Visible;
 import inkstrata.plugin.Inspector;
 import inkstrata.plugin.OutputFolder;
 import inkstrata.plugin.Planner;
@@ -63,7 +64,10 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         plugins.check(job);
         Sheet sheet = SheetLayout.sheet(artwork, job);
         List<Planner> planners = Claims.settled(plugins.planners(), job);
-        Artwork placed = SheetLayout.place(Drawings.bound(artwork, drawings(plugins, job), job), sheet, job);
+        Visible seen = Visible.of(
+                SheetLayout.place(Drawings.bound(artwork, drawings(plugins, job), job), sheet, job),
+                MapSettings.DEFAULT);
+        Artwork placed = seen.artwork();
         steps.accept("mapping " + placed.shapes().size() + " shapes");
         PlanarMap drawn = PlanarMapper.map(
                 placed,
@@ -81,7 +85,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         List<Note> notes = new ArrayList<>(palette.notes());
         notes.addAll(palette.printsNowhere(plan.pulls().stream().map(Pull::ink).toList(), visible, job));
         Separation separation = new Separation(placed, map, table, plan, printed, notes, palette.joined(job))
-                .withNotes(SwallowedNotes.of(map));
+                .withNotes(SwallowedNotes.of(seen.swallowed()));
         for (Shaper shaper : plugins.shapers()) {
             steps.accept(shaper.id() + " at work");
             separation = shaper.shape(separation, job);

@@ -2,7 +2,6 @@ package inkstrata.shop;
 
 import inkstrata.artwork.Note;
 import inkstrata.artwork.Source;
-import inkstrata.planar.PlanarMap;
 import inkstrata.planar.Swallowed;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,8 +15,7 @@ public final class SwallowedNotes {
     private SwallowedNotes() {}
 
     /** A note for each of the first {@value #MOST} from the topmost down, and one that counts the rest. */
-    public static List<Note> of(PlanarMap map) {
-        List<Swallowed> all = map.swallowed();
+    public static List<Note> of(List<Swallowed> all) {
         List<Note> notes = new ArrayList<>();
         for (Swallowed one : all.subList(0, Math.min(MOST, all.size()))) {
             notes.add(Note.info(

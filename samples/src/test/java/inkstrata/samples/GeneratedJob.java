@@ -26,14 +26,20 @@ record GeneratedJob(Artwork artwork, String job) {
         Random random = new Random(seed * 0x2545F4914F6CDD1DL + 5);
         Artwork artwork =
                 switch (random.nextInt(16)) {
-                    case 0, 1 -> NastyDrawings.translucent(seed);
+                    case 0, 1 -> nasty(seed);
                     case 2 -> translucent(GeneratedDrawing.of(seed).artwork(), random);
                     case 3 -> GeneratedDrawing.of(seed).artwork();
-                    case 4, 5, 6, 7, 8 -> translucent(StackedDrawing.of(seed), random);
+                    case 4, 5, 6 -> translucent(StackedDrawing.of(seed), random);
                     default -> StackedDrawing.of(seed);
                 };
         Artwork named = named(artwork, random);
         return new GeneratedJob(named, new Words(random, named).job());
+    }
+
+    /** Of few shapes: where a trap is as wide as the drawing, rims all lie over each other, and work grows with their number's square. */
+    private static Artwork nasty(long seed) {
+        Artwork artwork = NastyDrawings.translucent(seed);
+        return artwork.shapes().size() <= 20 ? artwork : StackedDrawing.of(seed);
     }
 
     /** Some shapes shine through, alone or in groups. */
@@ -86,7 +92,7 @@ record GeneratedJob(Artwork artwork, String job) {
             text.append("sheet: {colour: '").append(sheet(colours)).append("', print: ");
             text.append(random.nextInt(4) == 0 ? "back" : "front");
             text.append(random.nextInt(3) == 0 ? ", hiding: " + share() : "").append("}\n");
-            text.append("register: ").append(length(random.nextInt(3) == 0 ? 10 : 1)).append('\n');
+            text.append("register: ").append(length(random.nextInt(15) == 0 ? 10 : 1)).append('\n');
             text.append(merge());
             text.append("inks:\n");
             for (Rgb colour : colours.subList(0, Math.min(colours.size(), random.nextInt(16)))) {
@@ -151,7 +157,7 @@ record GeneratedJob(Artwork artwork, String job) {
                     "corners: " + List.of("round", "mitre", "bevel").get(random.nextInt(3)),
                     "limit: " + (1 + random.nextInt(10))));
             // A register may be wider than any trap.
-            options.add("width: " + length(random.nextInt(3) == 0 ? 5 : 0.6));
+            options.add("width: " + length(random.nextInt(20) == 0 ? 5 : 0.6));
             if (random.nextInt(5) == 0) {
                 options.add("widths: " + names.get(names.size() - 1) + " " + length(1));
             }
@@ -161,7 +167,7 @@ record GeneratedJob(Artwork artwork, String job) {
         private String overprint() {
             boolean isBuilt = random.nextInt(3) == 0;
             // With many films a search spends all its effort, which takes seconds: rarely.
-            int films = 1 + random.nextInt(isBuilt && random.nextInt(40) > 0 ? 3 : 8);
+            int films = 1 + random.nextInt(isBuilt && random.nextInt(100) > 0 ? 3 : 8);
             return "tolerance: " + number(random.nextInt(3) == 0 ? 100 : 8) + ", build: " + isBuilt + ", maxFilms: " + films;
         }
 
@@ -173,7 +179,7 @@ record GeneratedJob(Artwork artwork, String job) {
         }
 
         private String underbase(List<String> names) {
-            return "on: " + (random.nextInt(5) == 0) + ", choke: " + length(random.nextInt(3) == 0 ? 5 : 0.5)
+            return "on: " + (random.nextInt(5) == 0) + ", choke: " + length(random.nextInt(10) == 0 ? 5 : 0.5)
                     + ", tolerance: " + number(100)
                     + (random.nextInt(4) == 0 ? ", ink: " + names.get(random.nextInt(names.size())) : "");
         }

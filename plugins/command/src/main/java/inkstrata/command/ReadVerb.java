@@ -62,7 +62,7 @@ final class ReadVerb implements Callable<Integer> {
             PlanarMap map =
                     PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));
             Map<Rgb, Double> visible = Separator.visible(map);
-            List<Note> notes = Stream.concat(artwork.notes().stream(), SwallowedNotes.of(map).stream())
+            List<Note> notes = Stream.concat(artwork.notes().stream(), SwallowedNotes.of(map.swallowed()).stream())
                     .toList();
             if (inkstrata.json()) {
                 out.println(Json.text(json(artwork, visible, notes)));

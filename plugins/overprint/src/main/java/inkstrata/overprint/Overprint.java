@@ -65,10 +65,10 @@ public final class Overprint implements Planner {
         return 20;
     }
 
-    /** No deeper than films may lie over each other. */
+    /** All of it if anything may run on: what does lies anywhere beneath, however much lies over it that does not. */
     @Override
     public int depth(Job job) {
-        return mostFilms(job);
+        return mostFilms(job) > 1 ? Integer.MAX_VALUE : 1;
     }
 
     /** Unless nothing runs on. */
@@ -88,10 +88,11 @@ public final class Overprint implements Planner {
                 .map(order::get)
                 .toList();
         Comparator<Ink> nearness = Comparator.comparingInt(farthestFirst::indexOf);
-        Prediction prediction = new Prediction(table.sheet());
+        Rules rules =
+                new Rules(table.sheet(), nearness, new Prediction(table.sheet()), tolerance, mostFilms(job));
         List<RunningOn> found = table.rows().stream()
                 .map(row -> printed(row, order))
-                .map(row -> RunningOn.best(row, already(row, soFar), nearness, prediction, tolerance, mostFilms(job)))
+                .map(row -> RunningOn.best(row, already(row, soFar), rules))
                 .flatMap(Optional::stream)
                 .toList();
         PrintPlan plan = soFar.withPulls(
@@ -165,7 +166,10 @@ public final class Overprint implements Planner {
                     "Its colour comes out up to %.1f from the artwork's (CIEDE2000), no farther than alone on this sheet.",
                     change);
         }
-        return Optional.of(new Decision(id(), top.name(), what(names), why));
+        String limits = beneath.stream().allMatch(RunningOn::isWhole)
+                ? ""
+                : " So many inks lie beneath it that not every set of them was tried.";
+        return Optional.of(new Decision(id(), top.name(), what(names), why + limits));
     }
 
     private static String what(List<String> runningOn) {

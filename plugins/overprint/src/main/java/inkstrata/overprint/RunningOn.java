@@ -2,7 +2,6 @@ package inkstrata.overprint;
 
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
-import inkstrata.plan.Prediction;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,62 +14,50 @@ import java.util.Optional;
  * @param top what shows
  * @param inks what runs on, farthest from the eye first; perhaps none
  * @param change how far what is seen is from the artwork's colour (CIEDE2000)
+ * @param isWhole whether every set of inks that comes before was tried
  */
-record RunningOn(int stack, Ink top, List<Ink> inks, double change) {
-    /** More is better, then less change. */
-    private static final Comparator<RunningOn> BETTER = Comparator.comparingInt(
-                    (RunningOn one) -> one.inks().size())
-            .thenComparing(Comparator.comparingDouble(RunningOn::change).reversed());
-
+record RunningOn(int stack, Ink top, List<Ink> inks, double change, boolean isWhole) {
     RunningOn {
         inks = List.copyOf(inks);
     }
 
     /**
-     * The best choice for a stack: as many as there may be of what the drawing has there, so that the colour is within the tolerance
-     * of the artwork's, or no farther from it than the ink alone on the sheet. Beneath a key that the job names at least what is right beneath it runs on.
+     * The best choice for a stack: as many as there may be of what the drawing has there, of equally many those right beneath, so that
+     * the colour is within the tolerance of the artwork's, or no farther from it than the ink alone on the sheet. Beneath a key that the job
+     * names at least what is right beneath it runs on.
+     *
+     * <p>Paint that does not run on has no say: without it the choice is the same.
      *
      * @param already what prints there in any case, beside the ink that shows
-     * @param nearness compares inks by how near to the eye they are printed
-     * @param mostFilms over each other, that of the ink which shows included
+     * @param rules by which it is chosen
      */
-    static Optional<RunningOn> best(
-            Row row,
-            List<Ink> already,
-            Comparator<Ink> nearness,
-            Prediction prediction,
-            double tolerance,
-            int mostFilms) {
+    static Optional<RunningOn> best(Row row, List<Ink> already, Rules rules) {
         if (row.top().isEmpty() || !row.drawings().isEmpty()) {
             return Optional.empty();
         }
         Ink top = row.top().get();
-        List<Ink> beneath = beneath(row, mostFilms - 1);
-        List<RunningOn> choices = new ArrayList<>();
-        for (int set = 1; set < 1 << beneath.size(); set++) {
-            List<Ink> inks = new ArrayList<>();
-            for (int i = 0; i < beneath.size(); i++) {
-                if ((set >> i & 1) != 0) {
-                    inks.add(beneath.get(i));
-                }
-            }
-            if (inks.stream().allMatch(ink -> nearness.compare(ink, top) < 0)) {
-                choices.add(new RunningOn(
-                        row.stack(), top, inks, prediction.fromSwatch(top, sorted(inks, already, nearness))));
-            }
+        List<Ink> beneath = beneath(row, rules);
+        List<Ink> others =
+                already.stream().filter(ink -> !beneath.contains(ink)).toList();
+        int most = Math.min(rules.mostFilms() - 1 - others.size(), beneath.size());
+        if (most < 1) {
+            return Optional.empty();
         }
-        boolean holds = top.key() && !beneath.isEmpty() && nearness.compare(beneath.get(0), top) < 0;
-        if (holds) {
-            choices.removeIf(choice -> !choice.inks().contains(beneath.get(0)));
-        }
-        double alone = prediction.fromSwatch(top, sorted(List.of(), already, nearness));
-        double allowed = Math.max(tolerance, alone);
-        Optional<RunningOn> best = choices.stream()
-                .filter(choice -> choice.change() <= allowed)
-                .reduce((one, other) -> BETTER.compare(other, one) > 0 ? other : one);
-        return best.isPresent() || !holds
-                ? best
-                : choices.stream().filter(choice -> choice.inks().size() == 1).findFirst();
+        boolean holds = top.key();
+        double alone = rules.prediction().fromSwatch(top, sorted(List.of(), already, rules.nearness()));
+        InkSets sets = new InkSets(beneath, most, holds);
+        Optional<List<Ink>> best = sets.first(inks -> change(top, inks, already, rules) <= Math.max(rules.tolerance(), alone))
+                .or(() -> holds ? Optional.of(beneath.subList(0, 1)) : Optional.empty());
+        return best.map(inks -> new RunningOn(
+                row.stack(),
+                top,
+                inks.stream().sorted(rules.nearness()).toList(),
+                change(top, inks, already, rules),
+                sets.isWhole()));
+    }
+
+    private static double change(Ink top, List<Ink> inks, List<Ink> already, Rules rules) {
+        return rules.prediction().fromSwatch(top, sorted(inks, already, rules.nearness()));
     }
 
     private static List<Ink> sorted(List<Ink> inks, List<Ink> already, Comparator<Ink> nearness) {
@@ -80,14 +67,22 @@ record RunningOn(int stack, Ink top, List<Ink> inks, double change) {
         return all;
     }
 
-    /** The next inks down, as far as no paint without an ink lies between. */
-    private static List<Ink> beneath(Row row, int most) {
+    /**
+     * The inks that the drawing has beneath what shows, from there down, of those that lie farther from the eye than it. Paint in the sheet's
+     * colour is sheet that the drawing keeps free: beside what lies over it sheet shows, and what lies beneath it must not come out there.
+     */
+    private static List<Ink> beneath(Row row, Rules rules) {
         List<Ink> found = new ArrayList<>();
-        for (int paint = 1; paint < row.inks().size() && found.size() < most; paint++) {
-            if (row.inks().get(paint).isEmpty()) {
+        for (int paint = 1; paint < row.inks().size(); paint++) {
+            Optional<Ink> ink = row.inks().get(paint);
+            if (ink.isPresent()
+                    && !found.contains(ink.get())
+                    && rules.nearness().compare(ink.get(), row.top().orElseThrow()) < 0) {
+                found.add(ink.get());
+            }
+            if (row.paints().paints().get(paint).colour().equals(rules.sheet().colour())) {
                 break;
             }
-            found.add(row.inks().get(paint).get());
         }
         return found;
     }

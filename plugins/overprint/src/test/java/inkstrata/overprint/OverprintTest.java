@@ -16,6 +16,7 @@ import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable;
 import inkstrata.plan.PlanningTable.Row;
+import inkstrata.plan.Prediction;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
 import inkstrata.plan.Sheet;
@@ -23,6 +24,13 @@ import inkstrata.plan.Side;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Plugins;
 import java.util.List;
+import inkstrata.colour.Rgb;
+import inkstrata.job.JobReader;
+import java.util.stream.IntStream;
+import java.util.Random;
+import java.util.Locale;
+import java.util.Collections;
+import java.util.ArrayList;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -121,6 +129,75 @@ class OverprintTest {
     void bareSheetBeneathTheKeyStaysBare() {
         PrintPlan plan = plan(List.of(SAND, NIGHT), row(1, NIGHT, null, SAND));
         assertThat(plan.pulls().get(0).prints()).isEqualTo(StackSet.NONE);
+    }
+
+    /** A hidden outline and what it encloses, under red: neither may run on, and yellow beneath them does all the same. */
+    @Test
+    void whatLiesHiddenBetweenAndDoesNotPrintHasNoSay() {
+        Ink yellow = ink("yellow", "#f4d03f");
+        Ink red = new Ink("red", Rgb.parse("#d4382c"), 0.7, Optional.empty(), false);
+        List<Ink> inks = List.of(yellow, RUST, NIGHT, red);
+        Prediction prediction = new Prediction(table(inks).sheet());
+        double tolerance = prediction.fromSwatch(red, List.of(yellow)) + 0.1;
+        assertThat(prediction.fromSwatch(red, List.of(RUST))).isGreaterThan(tolerance);
+        assertThat(prediction.fromSwatch(red, List.of(NIGHT))).isGreaterThan(tolerance);
+        List<StackSet> printed = printed(
+                inks,
+                "tolerance",
+                String.valueOf(tolerance),
+                row(0, red, yellow),
+                row(1, red, NIGHT, yellow),
+                row(2, red, NIGHT, RUST, yellow));
+        assertThat(printed)
+                .containsExactly(StackSet.of(0, 1, 2), StackSet.NONE, StackSet.NONE, StackSet.NONE);
+    }
+
+    /** On any stacks: without the paints that print nothing there the choice is the same, whatever maxFilms and tolerance. */
+    @Test
+    void paintsThatPrintNothingAreAsIfTheyWereNotThere() {
+        Random random = new Random(23);
+        int hidden = 0;
+        for (int drawing = 0; drawing < 400; drawing++) {
+            List<Ink> inks = new ArrayList<>();
+            for (int i = 0; i < 2 + random.nextInt(7); i++) {
+                boolean isKey = random.nextInt(10) == 0;
+                inks.add(new Ink(
+                        "ink " + i, Rgb.of(random.nextInt(1 << 24)), random.nextDouble(), Optional.empty(), isKey));
+            }
+            Row[] rows = new Row[20];
+            for (int stack = 0; stack < rows.length; stack++) {
+                List<Ink> there = new ArrayList<>(inks);
+                Collections.shuffle(there, random);
+                rows[stack] = row(stack, there.subList(0, random.nextInt(there.size() + 1)).toArray(Ink[]::new));
+            }
+            Job job = JobReader.read(
+                    "job.yaml",
+                    String.format(
+                            Locale.ROOT,
+                            "use: {overprint: {tolerance: %.2f, maxFilms: %d}}",
+                            12 * random.nextDouble(),
+                            1 + random.nextInt(8)));
+            List<Pull> all = new Overprint().plan(table(inks, rows), start(inks), job).pulls();
+            Row[] printed = new Row[rows.length];
+            for (int stack = 0; stack < rows.length; stack++) {
+                int number = stack;
+                printed[stack] = row(
+                        stack,
+                        IntStream.range(0, rows[stack].inks().size())
+                                .filter(paint -> paint == 0 || prints(rows[number].inks().get(paint), number, all))
+                                .mapToObj(paint -> rows[number].inks().get(paint).orElseThrow())
+                                .toArray(Ink[]::new));
+                hidden += rows[stack].inks().size() - printed[stack].inks().size();
+            }
+            assertThat(new Overprint().plan(table(inks, printed), start(inks), job).pulls())
+                    .as("drawing %d", drawing)
+                    .isEqualTo(all);
+        }
+        assertThat(hidden).as("paints that were taken out").isGreaterThan(1000);
+    }
+
+    private static boolean prints(Optional<Ink> ink, int stack, List<Pull> pulls) {
+        return pulls.stream().anyMatch(pull -> Optional.of(pull.ink()).equals(ink) && pull.prints().contains(stack));
     }
 
     private static List<StackSet> printed(List<Ink> inks, String option, String value, Row... rows) {
