@@ -172,14 +172,14 @@ record GeneratedJob(Artwork artwork, String job) {
         }
 
         private String reduction() {
-            return "on: " + (random.nextInt(6) > 0) + ", film: " + number(500) + "5, highest: "
+            return "enabled: " + (random.nextInt(6) > 0) + ", film: " + number(500) + "5, highest: "
                     + (1 + random.nextInt(10_000))
                     + ", tolerance: " + number(100)
                     + (random.nextInt(4) == 0 ? ", keep: '#shape-" + random.nextInt(3) + "'" : "");
         }
 
         private String underbase(List<String> names) {
-            return "on: " + (random.nextInt(5) == 0) + ", choke: " + length(random.nextInt(10) == 0 ? 5 : 0.5)
+            return "enabled: " + (random.nextInt(5) == 0) + ", choke: " + length(random.nextInt(10) == 0 ? 5 : 0.5)
                     + ", tolerance: " + number(100)
                     + (random.nextInt(4) == 0 ? ", ink: " + names.get(random.nextInt(names.size())) : "");
         }
