@@ -60,8 +60,9 @@ public record Visible(Artwork artwork, List<Swallowed> swallowed) {
                 settings.withDepth(isPlain ? 1 : MapSettings.ALL),
                 isPlain ? UnaryOperator.identity() : stack -> shining(stack, picture));
         BitSet shows = new BitSet(picture.size());
-        map.stacks().forEach(stack -> stack.paints()
-                .forEach(paint -> shows.set(paint.colour().packed())));
+        map.stacks()
+                .forEach(stack ->
+                        stack.paints().forEach(paint -> shows.set(paint.colour().packed())));
         List<FlatShape> kept = new ArrayList<>();
         int number = 0;
         for (FlatShape shape : artwork.shapes()) {
@@ -98,7 +99,9 @@ public record Visible(Artwork artwork, List<Swallowed> swallowed) {
             return true;
         }
         int around = above.group().get().number();
-        for (Optional<TranslucentGroup> group = beneath.group(); group.isPresent(); group = group.get().outer()) {
+        for (Optional<TranslucentGroup> group = beneath.group();
+                group.isPresent();
+                group = group.get().outer()) {
             if (group.get().number() == around) {
                 return true;
             }
@@ -108,7 +111,9 @@ public record Visible(Artwork artwork, List<Swallowed> swallowed) {
 
     /** Whether it lies in a group of which nothing is seen. */
     private static boolean isClear(FlatShape shape) {
-        for (Optional<TranslucentGroup> group = shape.group(); group.isPresent(); group = group.get().outer()) {
+        for (Optional<TranslucentGroup> group = shape.group();
+                group.isPresent();
+                group = group.get().outer()) {
             if (group.get().opacity() == 0) {
                 return true;
             }

@@ -24,14 +24,13 @@ import java.util.stream.Collectors;
 record GeneratedJob(Artwork artwork, String job) {
     static GeneratedJob of(long seed) {
         Random random = new Random(seed * 0x2545F4914F6CDD1DL + 5);
-        Artwork artwork =
-                switch (random.nextInt(16)) {
-                    case 0, 1 -> nasty(seed);
-                    case 2 -> translucent(GeneratedDrawing.of(seed).artwork(), random);
-                    case 3 -> GeneratedDrawing.of(seed).artwork();
-                    case 4, 5, 6 -> translucent(StackedDrawing.of(seed), random);
-                    default -> StackedDrawing.of(seed);
-                };
+        Artwork artwork = switch (random.nextInt(16)) {
+            case 0, 1 -> nasty(seed);
+            case 2 -> translucent(GeneratedDrawing.of(seed).artwork(), random);
+            case 3 -> GeneratedDrawing.of(seed).artwork();
+            case 4, 5, 6 -> translucent(StackedDrawing.of(seed), random);
+            default -> StackedDrawing.of(seed);
+        };
         Artwork named = named(artwork, random);
         return new GeneratedJob(named, new Words(random, named).job());
     }
@@ -83,16 +82,17 @@ record GeneratedJob(Artwork artwork, String job) {
     /** Writes the job file. */
     private record Words(Random random, Artwork artwork) {
         String job() {
-            List<Rgb> colours = new ArrayList<>(artwork.shapes().stream()
-                    .map(FlatShape::colour)
-                    .collect(Collectors.toCollection(TreeSet::new)));
+            List<Rgb> colours = new ArrayList<>(
+                    artwork.shapes().stream().map(FlatShape::colour).collect(Collectors.toCollection(TreeSet::new)));
             Collections.shuffle(colours, random);
             List<String> names = new ArrayList<>();
             StringBuilder text = new StringBuilder();
             text.append("sheet: {colour: '").append(sheet(colours)).append("', print: ");
             text.append(random.nextInt(4) == 0 ? "back" : "front");
             text.append(random.nextInt(3) == 0 ? ", hiding: " + share() : "").append("}\n");
-            text.append("register: ").append(length(random.nextInt(15) == 0 ? 10 : 1)).append('\n');
+            text.append("register: ")
+                    .append(length(random.nextInt(15) == 0 ? 10 : 1))
+                    .append('\n');
             text.append(merge());
             text.append("inks:\n");
             for (Rgb colour : colours.subList(0, Math.min(colours.size(), random.nextInt(16)))) {
@@ -127,8 +127,9 @@ record GeneratedJob(Artwork artwork, String job) {
         private String merge() {
             return switch (random.nextInt(4)) {
                 case 0 -> "merge: " + number(30) + "\n";
-                case 1 -> "merge: {within: " + number(5) + ", touching: " + random.nextBoolean() + ", inks: "
-                        + (1 + random.nextInt(20)) + "}\n";
+                case 1 ->
+                    "merge: {within: " + number(5) + ", touching: " + random.nextBoolean() + ", inks: "
+                            + (1 + random.nextInt(20)) + "}\n";
                 default -> "";
             };
         }
@@ -168,7 +169,8 @@ record GeneratedJob(Artwork artwork, String job) {
             boolean isBuilt = random.nextInt(3) == 0;
             // With many films a search spends all its effort, which takes seconds: rarely.
             int films = 1 + random.nextInt(isBuilt && random.nextInt(100) > 0 ? 3 : 8);
-            return "tolerance: " + number(random.nextInt(3) == 0 ? 100 : 8) + ", build: " + isBuilt + ", maxFilms: " + films;
+            return "tolerance: " + number(random.nextInt(3) == 0 ? 100 : 8) + ", build: " + isBuilt + ", maxFilms: "
+                    + films;
         }
 
         private String reduction() {

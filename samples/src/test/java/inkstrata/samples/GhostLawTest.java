@@ -64,9 +64,10 @@ class GhostLawTest {
         Job job = JobReader.read("job.yaml", "use: {overprint: {maxFilms: 3, tolerance: 4}}");
         Separation separation = new Separator(Press.plugins()).separate(with, job);
         Region yellow = separation.printed().get(0);
-        assertThat(yellow.polygons()).as("yellow runs on in one piece, without a hole").singleElement().satisfies(piece -> assertThat(
-                        piece.holes().size())
-                .isZero());
+        assertThat(yellow.polygons())
+                .as("yellow runs on in one piece, without a hole")
+                .singleElement()
+                .satisfies(piece -> assertThat(piece.holes().size()).isZero());
         isTheSame(with, with.withShapes(List.of(shapes.get(0), shapes.get(3), shapes.get(4), shapes.get(5))), job, 0);
     }
 
@@ -185,8 +186,7 @@ class GhostLawTest {
                         : Optional.of(new TranslucentGroup(groups++, 0.5, Optional.empty()));
             }
             double opacity = random.nextInt(4) == 0 ? 0.5 : 1;
-            shapes.add(new FlatShape(
-                    shape.area(), shape.colour(), opacity, group, shape.clips(), shape.source()));
+            shapes.add(new FlatShape(shape.area(), shape.colour(), opacity, group, shape.clips(), shape.source()));
         }
         return artwork.withShapes(shapes);
     }
@@ -209,10 +209,8 @@ class GhostLawTest {
     }
 
     private static Region area(FlatShape shape, Frame frame) {
-        FlatShape alone = new FlatShape(
-                shape.area(), Rgb.of(1), 1, Optional.empty(), shape.clips(), Source.UNKNOWN);
-        PlanarMap map = PlanarMapper.map(
-                new Artwork("one", frame, List.of(alone), List.of()), MapSettings.DEFAULT);
+        FlatShape alone = new FlatShape(shape.area(), Rgb.of(1), 1, Optional.empty(), shape.clips(), Source.UNKNOWN);
+        PlanarMap map = PlanarMapper.map(new Artwork("one", frame, List.of(alone), List.of()), MapSettings.DEFAULT);
         return map.dissolve(StackSet.of(IntStream.range(0, map.stacks().size())
                 .filter(stack -> !map.stacks().get(stack).paints().isEmpty())));
     }

@@ -44,8 +44,12 @@ final class StackedDrawing {
             case 1 -> Outline.rectangle(x, y, 0.1 + random.nextDouble(), 12 * random.nextDouble());
             case 2 -> Outline.rectangle(x, y, 12 * random.nextDouble(), 0.1 + random.nextDouble());
             // On a raster, so that edges meet.
-            case 3 -> Outline.rectangle(
-                    3 * random.nextInt(6), 3 * random.nextInt(6), 3 + 3 * random.nextInt(4), 3 + 3 * random.nextInt(4));
+            case 3 ->
+                Outline.rectangle(
+                        3 * random.nextInt(6),
+                        3 * random.nextInt(6),
+                        3 + 3 * random.nextInt(4),
+                        3 + 3 * random.nextInt(4));
             default -> Outline.rectangle(x - 6, y - 6, 1 + 14 * random.nextDouble(), 1 + 14 * random.nextDouble());
         };
     }

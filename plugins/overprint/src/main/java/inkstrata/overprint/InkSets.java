@@ -35,9 +35,8 @@ final class InkSets {
     /** The first set that will do; none if no set does. */
     Optional<List<Ink>> first(Predicate<List<Ink>> willDo) {
         for (int size = most; size > 0 && isWhole(); size--) {
-            Optional<List<Ink>> found = withFirst
-                    ? first(inks.subList(0, 1), 1, size - 1, willDo)
-                    : first(List.of(), 0, size, willDo);
+            Optional<List<Ink>> found =
+                    withFirst ? first(inks.subList(0, 1), 1, size - 1, willDo) : first(List.of(), 0, size, willDo);
             if (found.isPresent()) {
                 return found;
             }

@@ -88,8 +88,7 @@ public final class Overprint implements Planner {
                 .map(order::get)
                 .toList();
         Comparator<Ink> nearness = Comparator.comparingInt(farthestFirst::indexOf);
-        Rules rules =
-                new Rules(table.sheet(), nearness, new Prediction(table.sheet()), tolerance, mostFilms(job));
+        Rules rules = new Rules(table.sheet(), nearness, new Prediction(table.sheet()), tolerance, mostFilms(job));
         List<RunningOn> found = table.rows().stream()
                 .map(row -> printed(row, order))
                 .map(row -> RunningOn.best(row, already(row, soFar), rules))

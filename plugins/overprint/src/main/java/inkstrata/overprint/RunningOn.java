@@ -46,7 +46,8 @@ record RunningOn(int stack, Ink top, List<Ink> inks, double change, boolean isWh
         boolean holds = top.key();
         double alone = rules.prediction().fromSwatch(top, sorted(List.of(), already, rules.nearness()));
         InkSets sets = new InkSets(beneath, most, holds);
-        Optional<List<Ink>> best = sets.first(inks -> change(top, inks, already, rules) <= Math.max(rules.tolerance(), alone))
+        Optional<List<Ink>> best = sets.first(
+                        inks -> change(top, inks, already, rules) <= Math.max(rules.tolerance(), alone))
                 .or(() -> holds ? Optional.of(beneath.subList(0, 1)) : Optional.empty());
         return best.map(inks -> new RunningOn(
                 row.stack(),

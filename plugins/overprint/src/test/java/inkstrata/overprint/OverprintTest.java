@@ -8,9 +8,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import inkstrata.colour.Ciede2000;
 import inkstrata.colour.Lab;
+import inkstrata.colour.Rgb;
 import inkstrata.colour.Spectrum;
 import inkstrata.job.Job;
 import inkstrata.job.JobExample;
+import inkstrata.job.JobReader;
 import inkstrata.job.PluginSettings;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Ink;
@@ -23,16 +25,14 @@ import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Plugins;
-import java.util.List;
-import inkstrata.colour.Rgb;
-import inkstrata.job.JobReader;
-import java.util.stream.IntStream;
-import java.util.Random;
-import java.util.Locale;
-import java.util.Collections;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class OverprintTest {
@@ -148,8 +148,7 @@ class OverprintTest {
                 row(0, red, yellow),
                 row(1, red, NIGHT, yellow),
                 row(2, red, NIGHT, RUST, yellow));
-        assertThat(printed)
-                .containsExactly(StackSet.of(0, 1, 2), StackSet.NONE, StackSet.NONE, StackSet.NONE);
+        assertThat(printed).containsExactly(StackSet.of(0, 1, 2), StackSet.NONE, StackSet.NONE, StackSet.NONE);
     }
 
     /** On any stacks: without the paints that print nothing there the choice is the same, whatever maxFilms and tolerance. */
@@ -168,7 +167,9 @@ class OverprintTest {
             for (int stack = 0; stack < rows.length; stack++) {
                 List<Ink> there = new ArrayList<>(inks);
                 Collections.shuffle(there, random);
-                rows[stack] = row(stack, there.subList(0, random.nextInt(there.size() + 1)).toArray(Ink[]::new));
+                rows[stack] = row(
+                        stack,
+                        there.subList(0, random.nextInt(there.size() + 1)).toArray(Ink[]::new));
             }
             Job job = JobReader.read(
                     "job.yaml",
@@ -177,19 +178,24 @@ class OverprintTest {
                             "use: {overprint: {tolerance: %.2f, maxFilms: %d}}",
                             12 * random.nextDouble(),
                             1 + random.nextInt(8)));
-            List<Pull> all = new Overprint().plan(table(inks, rows), start(inks), job).pulls();
+            List<Pull> all =
+                    new Overprint().plan(table(inks, rows), start(inks), job).pulls();
             Row[] printed = new Row[rows.length];
             for (int stack = 0; stack < rows.length; stack++) {
                 int number = stack;
                 printed[stack] = row(
                         stack,
                         IntStream.range(0, rows[stack].inks().size())
-                                .filter(paint -> paint == 0 || prints(rows[number].inks().get(paint), number, all))
-                                .mapToObj(paint -> rows[number].inks().get(paint).orElseThrow())
+                                .filter(paint ->
+                                        paint == 0 || prints(rows[number].inks().get(paint), number, all))
+                                .mapToObj(
+                                        paint -> rows[number].inks().get(paint).orElseThrow())
                                 .toArray(Ink[]::new));
                 hidden += rows[stack].inks().size() - printed[stack].inks().size();
             }
-            assertThat(new Overprint().plan(table(inks, printed), start(inks), job).pulls())
+            assertThat(new Overprint()
+                            .plan(table(inks, printed), start(inks), job)
+                            .pulls())
                     .as("drawing %d", drawing)
                     .isEqualTo(all);
         }
@@ -197,7 +203,9 @@ class OverprintTest {
     }
 
     private static boolean prints(Optional<Ink> ink, int stack, List<Pull> pulls) {
-        return pulls.stream().anyMatch(pull -> Optional.of(pull.ink()).equals(ink) && pull.prints().contains(stack));
+        return pulls.stream()
+                .anyMatch(pull ->
+                        Optional.of(pull.ink()).equals(ink) && pull.prints().contains(stack));
     }
 
     private static List<StackSet> printed(List<Ink> inks, String option, String value, Row... rows) {

@@ -90,8 +90,7 @@ class PlanningCostTest {
     @CsvSource({"20, 6, 3", "30, 6, 3", "45, 20, 3", "60, 100, 3", "60, 100, 8", "12, 100, 8", "63, 6, 2"})
     void aWideToleranceEnds(int colours, double tolerance, int films) {
         Job job = JobReader.read(
-                "job.yaml",
-                "use: {overprint: {build: true, tolerance: " + tolerance + ", maxFilms: " + films + "}}");
+                "job.yaml", "use: {overprint: {build: true, tolerance: " + tolerance + ", maxFilms: " + films + "}}");
         PlanningTable table = mixed(colours, new Random(colours));
         long before = System.nanoTime();
         PrintPlan plan = assertTimeoutPreemptively(
