@@ -55,9 +55,10 @@ final class Comparison {
         findings.addAll(MarkFaults.of(wholes, intent));
         Appearance appearance = new Appearance(planned, intent, printed(wholes), files(), registerMm);
         findings.addAll(appearance.findings());
+        NearOutlines edges = ThinParts.drawn(planned);
         for (int pull = 0; pull < films.size(); pull++) {
             findings.addAll(
-                    ThinParts.of(appearance.mended().get(pull), intent.inks().get(pull)));
+                    ThinParts.of(appearance.mended().get(pull), intent.inks().get(pull), edges));
         }
         LimitFindings limit = Check.limit(planned, appearance.mended(), registerMm);
         findings.addAll(limit.findings());

@@ -1,10 +1,13 @@
 package inkstrata.check;
 
 import inkstrata.measure.Grid;
+import inkstrata.plan.PlanningTable;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
+import inkstrata.planar.StackSet;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
+import inkstrata.separation.Separation;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,6 +23,9 @@ import java.util.function.Consumer;
  *
  * <p>Lines below 0.2 mm and gaps below 0.25 mm are asking for trouble on a mesh of 77 threads to the centimetre; a gap fills in sooner
  * than a line breaks (common practice, no source).
+ *
+ * <p>Only edges that the artwork shows count: where ink ends hidden beneath another, at the end of what runs on or of a trap, nobody drew
+ * anything that could be drawn wider.
  */
 final class ThinParts {
     static final double LINE_MM = 0.2;
@@ -30,6 +36,9 @@ final class ThinParts {
 
     /** Two stretches run back along each other if the cosine of the angle between them is below this: 26 degrees from straight back. */
     private static final double BACK = -0.9;
+
+    /** An edge of a film lies no farther from the one that was drawn: other programs round, and curves are cut elsewhere (our own choice). */
+    private static final double DRAWN_MM = 0.05;
 
     /** With ink between the stretches or without. */
     private enum Kind {
@@ -42,7 +51,7 @@ final class ThinParts {
     private final Cells<Stretch> cells;
     private final List<Stretch> all = new ArrayList<>();
 
-    private ThinParts(Region picture, Kind kind, double widthMm) {
+    private ThinParts(Region picture, Kind kind, double widthMm, NearOutlines drawn) {
         this.kind = kind;
         this.width = widthMm * Grid.STEPS_PER_MM;
         this.cells = new Cells<>(width);
@@ -50,20 +59,37 @@ final class ThinParts {
             for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
                 Stretch edge = new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i));
                 Outlines.chop(edge, width / 2, part -> {
-                    all.add(part);
-                    cells.add(part.middle().x(), part.middle().y(), part);
+                    if (drawn.nearest(part.middle(), DRAWN_MM * Grid.STEPS_PER_MM).isPresent()) {
+                        all.add(part);
+                        cells.add(part.middle().x(), part.middle().y(), part);
+                    }
                 });
             }
         }
     }
 
-    /** At most one finding for lines and one for gaps, at the longest of them. */
-    static List<Finding> of(Region picture, String ink) {
+    /** The outlines of all that the artwork shows. */
+    static NearOutlines drawn(Separation planned) {
+        List<Region> shown = planned.table().inks().stream()
+                .map(ink -> planned.map()
+                        .dissolve(StackSet.of(planned.table().rows().stream()
+                                .filter(row -> row.shows(ink))
+                                .mapToInt(PlanningTable.Row::stack))))
+                .toList();
+        return new NearOutlines(shown, GAP_MM * Grid.STEPS_PER_MM);
+    }
+
+    /**
+     * At most one finding for lines and one for gaps, at the longest of them.
+     *
+     * @param drawn the outlines of all that the artwork shows
+     */
+    static List<Finding> of(Region picture, String ink, NearOutlines drawn) {
         List<Finding> findings = new ArrayList<>();
         findings.addAll(
-                new ThinParts(picture, Kind.LINE, LINE_MM).finding(LINE_MM, "thin line", ink + " has lines thinner"));
+                new ThinParts(picture, Kind.LINE, LINE_MM, drawn).finding(LINE_MM, "thin line", ink + " has lines thinner"));
         findings.addAll(
-                new ThinParts(picture, Kind.GAP, GAP_MM).finding(GAP_MM, "thin gap", ink + " has gaps narrower"));
+                new ThinParts(picture, Kind.GAP, GAP_MM, drawn).finding(GAP_MM, "thin gap", ink + " has gaps narrower"));
         return findings;
     }
 
