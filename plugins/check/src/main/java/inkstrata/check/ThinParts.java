@@ -59,7 +59,8 @@ final class ThinParts {
             for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
                 Stretch edge = new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i));
                 Outlines.chop(edge, width / 2, part -> {
-                    if (drawn.nearest(part.middle(), DRAWN_MM * Grid.STEPS_PER_MM).isPresent()) {
+                    if (drawn.nearest(part.middle(), DRAWN_MM * Grid.STEPS_PER_MM)
+                            .isPresent()) {
                         all.add(part);
                         cells.add(part.middle().x(), part.middle().y(), part);
                     }
@@ -86,10 +87,10 @@ final class ThinParts {
      */
     static List<Finding> of(Region picture, String ink, NearOutlines drawn) {
         List<Finding> findings = new ArrayList<>();
-        findings.addAll(
-                new ThinParts(picture, Kind.LINE, LINE_MM, drawn).finding(LINE_MM, "thin line", ink + " has lines thinner"));
-        findings.addAll(
-                new ThinParts(picture, Kind.GAP, GAP_MM, drawn).finding(GAP_MM, "thin gap", ink + " has gaps narrower"));
+        findings.addAll(new ThinParts(picture, Kind.LINE, LINE_MM, drawn)
+                .finding(LINE_MM, "thin line", ink + " has lines thinner"));
+        findings.addAll(new ThinParts(picture, Kind.GAP, GAP_MM, drawn)
+                .finding(GAP_MM, "thin gap", ink + " has gaps narrower"));
         return findings;
     }
 
