@@ -138,7 +138,7 @@ enum Spoiling {
             "ink on sheet",
             "prints over",
             "missing knockout"),
-    COAT(Scope.PLACE, Spoiling::coat, "prints over", "missing knockout"),
+    COAT(Scope.PLACE, Spoiling::coat, "prints over", "missing knockout", "swapped films"),
     SPREAD(
             Scope.WHOLE,
             (drawn, pull) -> drawn.withPicture(
