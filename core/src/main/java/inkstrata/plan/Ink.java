@@ -52,6 +52,11 @@ public record Ink(
                 Optional.empty());
     }
 
+    /** The same ink under another name. */
+    public Ink withName(String newName) {
+        return new Ink(newName, swatch, hiding, mesh, key, film, side, from);
+    }
+
     /** An ink of which only name and colour are known. */
     public static Ink ordinary(String name, Rgb swatch) {
         return new Ink(name, swatch, DEFAULT_HIDING, Optional.empty(), false);

@@ -46,7 +46,6 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
      */
     static Palette mix(Map<Rgb, Double> visible, SharedEdges edges, Job job) {
         Map<Rgb, Optional<Ink>> inkOf = new TreeMap<>();
-        List<Note> notes = new ArrayList<>();
         Map<Rgb, Double> rest = new TreeMap<>();
         Set<Ink> used = new LinkedHashSet<>();
         new TreeMap<>(visible).forEach((colour, area) -> {
@@ -89,15 +88,32 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
             group.forEach(colour -> inkOf.putIfAbsent(colour, Optional.of(ink)));
         }
         inkOf.keySet().retainAll(visible.keySet());
+        return of(inks, inkOf, edges, job);
+    }
+
+    private static Palette of(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, SharedEdges edges, Job job) {
+        List<Note> notes = new ArrayList<>();
         inkOf.forEach((colour, ink) -> notes.addAll(printedWith(colour, ink, job)));
         notes.addAll(edges.lost(inkOf));
-        if (inks.isEmpty()) {
-            notes.add(Note.warning(
-                    Source.UNKNOWN,
-                    "Nothing prints: every colour that shows is the sheet's, " + job.sheetColour()
-                            + ". Draw in another colour, or set sheet.colour."));
-        }
         return new Palette(inks, inkOf, notes);
+    }
+
+    /**
+     * The same, but of inks that nobody has named and that would be called alike the first printed gets the first number.
+     *
+     * @param printed all of them, first printed first
+     */
+    Palette numbered(List<Ink> printed, SharedEdges edges, Job job) {
+        Set<String> names = new HashSet<>();
+        job.inks().forEach(ink -> names.add(ink.name()));
+        Map<Ink, Ink> renamed = new HashMap<>();
+        for (Ink ink : printed) {
+            boolean isListed = job.inks().contains(ink);
+            renamed.put(ink, isListed ? ink : ink.withName(unused(ColourName.of(ink.swatch()), names)));
+        }
+        Map<Rgb, Optional<Ink>> newInkOf = new TreeMap<>();
+        inkOf.forEach((colour, ink) -> newInkOf.put(colour, ink.map(renamed::get)));
+        return of(inks.stream().map(renamed::get).toList(), newInkOf, edges, job);
     }
 
     /** A warning for each ink that the job lists, the artwork does not show and the plan does not print. */

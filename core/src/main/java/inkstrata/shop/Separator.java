@@ -61,6 +61,17 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
      * @throws JobException if the job asks for something impossible
      */
     public Separation separate(Artwork artwork, Job job) {
+        return separate(artwork, job, many -> {});
+    }
+
+    /**
+     * Takes a drawing apart.
+     *
+     * @param artwork as read; it is put in its place on the sheet here
+     * @param ifMany is told where there are more inks than anybody prints, before anything is planned; it may throw
+     * @throws JobException if the job asks for something impossible
+     */
+    public Separation separate(Artwork artwork, Job job, Consumer<ManyInks> ifMany) {
         plugins.check(job);
         Sheet sheet = SheetLayout.sheet(artwork, job);
         List<Planner> planners = Claims.settled(plugins.planners(), job);
@@ -75,9 +86,15 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         steps.accept("mixing inks");
         List<Neighbours> neighbours = drawn.neighbours();
         Map<Rgb, Double> visible = visible(drawn);
-        Palette palette = Palette.mix(visible, Tabling.edges(drawn, neighbours), job);
-        PlanarMap map = drawn.repainted(paint -> palette.asPrinted(paint, job));
-        PlanningTable table = Tabling.table(sheet, map, neighbours, palette, job);
+        SharedEdges edges = Tabling.edges(drawn, neighbours);
+        Palette mixed = Palette.mix(visible, edges, job);
+        ManyInks.of(mixed, visible, edges, job).ifPresent(ifMany);
+        PlanarMap map = drawn.repainted(paint -> mixed.asPrinted(paint, job));
+        PlanningTable mixedTable = Tabling.table(sheet, map, neighbours, mixed, job);
+        List<Ink> usual =
+                PrintingOrder.of(mixedTable, List.of(), job.registerMm()).inks();
+        Palette palette = mixed.numbered(usual, edges, job);
+        PlanningTable table = Tabling.renamed(mixedTable, palette);
         steps.accept("planning " + table.inks().size() + " inks");
         PrintPlan plan = plan(table, planners, job);
         List<Region> printed =

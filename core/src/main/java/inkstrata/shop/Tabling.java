@@ -50,8 +50,7 @@ final class Tabling {
      * @param map in the palette's colours
      */
     static PlanningTable table(Sheet sheet, PlanarMap map, List<Neighbours> neighbours, Palette palette, Job job) {
-        Map<Rgb, Ink> bySwatch = new TreeMap<>();
-        palette.inks().stream().filter(ink -> ink.from().isEmpty()).forEach(ink -> bySwatch.put(ink.swatch(), ink));
+        Map<Rgb, Ink> bySwatch = bySwatch(palette);
         List<Pieces> pieces = map.pieces();
         List<Row> rows = new ArrayList<>();
         for (int stack = 0; stack < map.stacks().size(); stack++) {
@@ -73,6 +72,29 @@ final class Tabling {
                 .filter(ink -> palette.inks().stream().noneMatch(ink::equals))
                 .toList();
         return new PlanningTable(sheet, palette.inks(), spare, rows, neighbours);
+    }
+
+    /** The same with the inks of a palette that differs from the table's in nothing but names. */
+    static PlanningTable renamed(PlanningTable table, Palette palette) {
+        Map<Rgb, Ink> bySwatch = bySwatch(palette);
+        List<Row> rows = table.rows().stream()
+                .map(row -> new Row(
+                        row.stack(),
+                        row.paints(),
+                        row.inks().stream()
+                                .map(ink -> ink.map(old -> bySwatch.get(old.swatch())))
+                                .toList(),
+                        row.areaMm2(),
+                        row.drawings(),
+                        row.pieces()))
+                .toList();
+        return new PlanningTable(table.sheet(), palette.inks(), table.spare(), rows, table.neighbours());
+    }
+
+    private static Map<Rgb, Ink> bySwatch(Palette palette) {
+        Map<Rgb, Ink> bySwatch = new TreeMap<>();
+        palette.inks().stream().filter(ink -> ink.from().isEmpty()).forEach(ink -> bySwatch.put(ink.swatch(), ink));
+        return bySwatch;
     }
 
     /** Names of drawings of their own whose topmost paint there is not the sheet's colour. */

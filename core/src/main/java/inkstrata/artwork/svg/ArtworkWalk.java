@@ -52,6 +52,7 @@ final class ArtworkWalk {
         Scene scene = new Scene(scale.toMm(), scale.viewport(), List.of(), Optional.empty(), List.of());
         reading.context().openViewport(root, scale.viewport());
         new ArtworkWalk(reading, canvas, false).element(root, scene);
+        reading.refusals().settle(canvas.size());
         return canvas.shapes();
     }
 
@@ -107,20 +108,33 @@ final class ArtworkWalk {
                 }
             }
         } catch (Refusals.LeftOut leftOut) {
-            leaveOut(leftOut, before);
+            leaveOut(element, leftOut, before);
         } catch (Reach.Exceeded far) {
-            leaveOut(tooFar(source), before);
+            leaveOut(element, tooFar(source), before);
         }
     }
 
-    private void leaveOut(RuntimeException refusal, int before) {
-        if (whole || !(refusal instanceof Refusals.LeftOut)) {
-            throw refusal;
+    private void leaveOut(Element element, Refusals.LeftOut leftOut, int before) {
+        if (whole) {
+            throw leftOut;
         }
         canvas.takeBack(before);
+        reading.refusals().leftOut(shapesIn(element));
     }
 
-    private RuntimeException tooFar(Source source) {
+    /** How many shapes, texts, images and copies stand in an element; 1 for one that is one of them. */
+    private static int shapesIn(Element element) {
+        return switch (Kind.of(element)) {
+            case SHAPE, TEXT, IMAGE, FOREIGN, USE -> 1;
+            case GROUP, SVG, SWITCH ->
+                Elements.children(element).stream()
+                        .mapToInt(ArtworkWalk::shapesIn)
+                        .sum();
+            case NOTHING -> 0;
+        };
+    }
+
+    private Refusals.LeftOut tooFar(Source source) {
         return reading.refusals()
                 .refuse(
                         source,

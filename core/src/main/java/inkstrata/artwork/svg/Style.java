@@ -2,10 +2,13 @@ package inkstrata.artwork.svg;
 
 import inkstrata.artwork.FillRule;
 import java.awt.BasicStroke;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.batik.bridge.CSSUtilities;
 import org.apache.batik.bridge.SVGUtilities;
 import org.apache.batik.css.engine.SVGCSSEngine;
 import org.apache.batik.css.engine.value.Value;
+import org.apache.batik.css.engine.value.css2.FontFamilyManager;
 import org.apache.batik.util.CSSConstants;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -14,6 +17,10 @@ import org.w3c.dom.css.CSSValue;
 
 /** What the style of an element comes to after cascade and inheritance. */
 final class Style {
+    /** What Batik takes for the families of text that names none. */
+    private static final String NO_FONT =
+            new FontFamilyManager().getDefaultValue().getCssText();
+
     private Style() {}
 
     static boolean isDisplayed(Element element) {
@@ -91,6 +98,22 @@ final class Style {
                 exact(value(element, SVGCSSEngine.STROKE_MITERLIMIT_INDEX).getFloatValue()),
                 lengths,
                 exact(value(element, SVGCSSEngine.STROKE_DASHOFFSET_INDEX).getFloatValue()));
+    }
+
+    /** Families of fonts that the drawing names for an element, best first; empty where it names none. */
+    static List<String> fonts(Element element) {
+        Value value = value(element, SVGCSSEngine.FONT_FAMILY_INDEX);
+        if (value.getCssText().equals(NO_FONT)) {
+            return List.of();
+        }
+        if (value.getCssValueType() != CSSValue.CSS_VALUE_LIST) {
+            return List.of(value.getStringValue());
+        }
+        List<String> fonts = new ArrayList<>();
+        for (int i = 0; i < value.getLength(); i++) {
+            fonts.add(value.item(i).getStringValue());
+        }
+        return fonts;
     }
 
     /** A property Batik's CSS does not know, from the attribute the cascade left; inherited. */

@@ -5,13 +5,14 @@ import inkstrata.artwork.Source;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.batik.bridge.BridgeException;
 import org.apache.batik.bridge.StrokingTextPainter;
 import org.apache.batik.bridge.TextNode;
-import org.apache.batik.css.engine.SVGCSSEngine;
 import org.apache.batik.gvt.font.GVTFont;
 import org.apache.batik.gvt.text.GVTAttributedCharacterIterator;
 import org.w3c.dom.Element;
@@ -23,6 +24,10 @@ import org.w3c.dom.Element;
  * brings along are not used.
  */
 final class Texts {
+    /** Families that any font may stand for (CSS Fonts 4, section 2.1.3), as {@link #plain} has them. */
+    private static final Set<String> GENERIC =
+            Set.of("serif", "sans-serif", "cursive", "fantasy", "monospace", "system-ui", "math");
+
     private final Reading reading;
     private final TextGuides guides;
 
@@ -96,11 +101,27 @@ final class Texts {
                     .getAttribute(GVTAttributedCharacterIterator.TextAttribute.GVT_FONT);
             used.add(font instanceof GVTFont known ? known.getFamilyName() : "an unknown font");
         }
-        String asked = Style.value(element, SVGCSSEngine.FONT_FAMILY_INDEX).getCssText();
-        reading.notes()
-                .info(
-                        source,
-                        "text was turned into outlines with the font " + String.join(", ", used)
-                                + "; the drawing asks for " + asked);
+        List<String> asked = Style.fonts(element);
+        String fonts = String.join(", ", used);
+        if (isAsFarAsAsked(used, asked)) {
+            reading.notes().info(source, "text was turned into outlines with the font " + fonts);
+        } else {
+            reading.notes()
+                    .warning(
+                            source,
+                            "the font " + asked.get(0) + " is not on this machine: text was drawn with " + fonts
+                                    + " instead. Turn text into outlines in the drawing program, or install the font.");
+        }
+    }
+
+    /** Whether the font that the drawing likes best was used, or it leaves the choice to us. */
+    private static boolean isAsFarAsAsked(Set<String> used, List<String> asked) {
+        return asked.isEmpty()
+                || GENERIC.contains(plain(asked.get(0)))
+                || used.stream().allMatch(font -> plain(font).equals(plain(asked.get(0))));
+    }
+
+    private static String plain(String font) {
+        return font.replace(" ", "").toLowerCase(Locale.ROOT);
     }
 }

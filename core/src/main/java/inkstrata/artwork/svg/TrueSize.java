@@ -104,10 +104,10 @@ final class TrueSize {
                     "Write width and height in mm on <svg>, or give the true width with --width.");
         }
         if (inUserUnits && options.widthMm().isEmpty() && options.unitsPerInch().isEmpty()) {
-            notes.info(
+            notes.warning(
                     source,
-                    "the size is in px, or in no unit, and was read as CSS px (96 to the inch): the picture prints "
-                            + size + ". If that is wrong, give --width or --units-per-inch");
+                    "the drawing does not say how large it is in mm or inches: its numbers were read as px, 96 to the inch, and the"
+                            + " picture prints " + size + ". If that is wrong, give --width or --units-per-inch.");
         }
         return new Frame(0, 0, width, height);
     }

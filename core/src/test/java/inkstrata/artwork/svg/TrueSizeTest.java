@@ -72,8 +72,9 @@ class TrueSizeTest {
         assertThat(frame.width()).isCloseTo(254, within(1e-9));
         assertThat(notes.list())
                 .extracting(Note::text)
-                .containsExactly("the size is in px, or in no unit, and was read as CSS px (96 to the inch): the"
-                        + " picture prints 254.00 x 127.00 mm. If that is wrong, give --width or --units-per-inch");
+                .containsExactly("the drawing does not say how large it is in mm or inches: its numbers were read as"
+                        + " px, 96 to the inch, and the picture prints 254.00 x 127.00 mm. If that is wrong, give --width or"
+                        + " --units-per-inch.");
     }
 
     @Test

@@ -16,6 +16,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -156,6 +158,39 @@ class UnsupportedInputTest {
         assertThat(table().keySet()).containsExactlyElementsOf(DRAWINGS.keySet());
     }
 
+    @Test
+    void everyBadElementIsListedWithWhatLeavingItOutWouldDo() {
+        String drawing = svg("""
+
+                <defs><linearGradient id='sky'><stop/><stop offset='1' stop-color='red'/></linearGradient></defs>
+                <rect width='9' height='9'/><rect width='9' height='9' fill='red'/>
+                <rect id='a' width='9' height='9' fill='url(#sky)'/>
+                <g id='b' style='filter: blur(2px)'><rect width='9' height='9'/><g><path d='M0 0h9v9z'/></g></g>
+                <image id='c' width='5' height='5' href='a.png'/>
+                <rect width='9' height='5' fill='blue'/>""");
+        assertThatThrownBy(() -> read(drawing, ReadOptions.DEFAULT)).hasMessage("""
+                        small.svg:4 <rect id="a">: fill is a gradient (#sky), which a single film cannot hold. Give the shape one flat colour.
+                        small.svg:5 <g id="b">: a filter changes this element, which a single film cannot hold. Take the filter off, or draw its effect as shapes.
+                        small.svg:6 <image id="c">: this is an image, which has no outlines. Trace it into flat shapes, or take it out.
+                        --leave-out would print the drawing without them: 3 of 7 shapes.""");
+    }
+
+    @Test
+    void beyond20BadElementsAreOnlyCounted() {
+        String images = IntStream.range(0, 25)
+                .mapToObj(i -> "<image id='i" + i + "' width='5' height='5' href='a.png'/>")
+                .collect(Collectors.joining("\n"));
+        assertThatThrownBy(() -> read(svg(RECT + "/>" + images), ReadOptions.DEFAULT))
+                .satisfies(fault -> {
+                    List<String> lines = fault.getMessage().lines().toList();
+                    assertThat(lines).hasSize(22);
+                    assertThat(lines.get(19)).startsWith("small.svg:20 <image id=\"i19\">: ");
+                    assertThat(lines.get(20)).isEqualTo("And 5 more of the kind.");
+                    assertThat(lines.get(21))
+                            .isEqualTo("--leave-out would print the drawing without them: 1 of 26 shapes.");
+                });
+    }
+
     /** Feature and what happens, from every table of the page. */
     private static Map<String, String> table() throws IOException {
         Map<String, String> rows = new LinkedHashMap<>();
@@ -186,7 +221,8 @@ class UnsupportedInputTest {
         } else if (whatHappens.startsWith("refused")) {
             assertThatThrownBy(() -> read(drawing, ReadOptions.DEFAULT))
                     .isInstanceOf(ArtworkException.class)
-                    .hasMessageMatching("small\\.svg:1 <[A-Za-z]+>: \\S.*\\. [A-Z].*\\.");
+                    .hasMessageMatching("small\\.svg:1 <[A-Za-z]+>: \\S.*\\. [A-Z].*\\."
+                            + " Without it nothing is left to print\\.");
             Artwork artwork = read(drawing, LEAVE_OUT);
             assertThat(artwork.shapes()).isEmpty();
             assertThat(artwork.notes()).isNotEmpty();

@@ -15,6 +15,7 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -33,6 +34,9 @@ final class ThinParts {
 
     /** Shorter ones are tips of corners (our own choice). */
     private static final double SHORTEST_MM = 1;
+
+    /** So long a line was drawn as one, and is no tip (our own choice). */
+    private static final double LONG_MM = 3;
 
     /** Two stretches run back along each other if the cosine of the angle between them is below this: 26 degrees from straight back. */
     private static final double BACK = -0.9;
@@ -87,22 +91,53 @@ final class ThinParts {
      */
     static List<Finding> of(Region picture, String ink, NearOutlines drawn) {
         List<Finding> findings = new ArrayList<>();
-        findings.addAll(new ThinParts(picture, Kind.LINE, LINE_MM, drawn)
-                .finding(LINE_MM, "thin line", ink + " has lines thinner"));
-        findings.addAll(new ThinParts(picture, Kind.GAP, GAP_MM, drawn)
-                .finding(GAP_MM, "thin gap", ink + " has gaps narrower"));
+        ThinParts lines = new ThinParts(picture, Kind.LINE, LINE_MM, drawn);
+        ThinParts gaps = new ThinParts(picture, Kind.GAP, GAP_MM, drawn);
+        lines.finding(lines.parts(), LINE_MM, "thin line", ink + " has lines thinner", SHORTEST_MM)
+                .ifPresent(findings::add);
+        gaps.finding(gaps.parts(), GAP_MM, "thin gap", ink + " has gaps narrower", SHORTEST_MM)
+                .ifPresent(findings::add);
         return findings;
     }
 
-    private List<Finding> finding(double widthMm, String rule, String what) {
+    /**
+     * A warning at the longest of lines that are finer than any screen holds, if there are any; tips of pointed shapes are none.
+     *
+     * @param film what prints
+     * @param shown where that is to be seen: what lies beneath other inks nobody drew as a line
+     */
+    static Optional<Finding> finer(Region film, Region shown, String ink, double widthMm) {
+        NearOutlines outlines = new NearOutlines(List.of(shown), widthMm * Grid.STEPS_PER_MM);
+        ThinParts printed = new ThinParts(film, Kind.LINE, widthMm, outlines);
+        ThinParts seen = new ThinParts(shown, Kind.LINE, widthMm, outlines);
+        Cells<Stretch> thin = new Cells<>(seen.width);
+        seen.all.stream()
+                .filter(seen::isThin)
+                .forEach(stretch ->
+                        thin.add(stretch.middle().x(), stretch.middle().y(), stretch));
+        List<List<Stretch>> parts = printed.parts().stream()
+                .filter(part -> part.stream().anyMatch(stretch -> printed.isNear(stretch, thin)))
+                .toList();
+        return printed.finding(parts, widthMm, "fine line", ink + " has lines finer", LONG_MM)
+                .map(finding -> finding.withSeverity(Severity.WARNING));
+    }
+
+    private boolean isNear(Stretch stretch, Cells<Stretch> others) {
+        boolean[] found = {false};
+        near(stretch, others, other -> found[0] |= stretch.distanceTo(other) <= width);
+        return found[0];
+    }
+
+    private Optional<Finding> finding(
+            List<List<Stretch>> among, double widthMm, String rule, String what, double shortestMm) {
         // Each is found from both of its sides.
-        double shortest = 2 * SHORTEST_MM * Grid.STEPS_PER_MM;
-        List<List<Stretch>> parts = parts().stream()
+        double shortest = 2 * shortestMm * Grid.STEPS_PER_MM;
+        List<List<Stretch>> parts = among.stream()
                 .filter(part -> length(part) >= shortest)
                 .sorted(Comparator.comparingDouble(part -> -length(part)))
                 .toList();
         return parts.stream()
-                .limit(1)
+                .findFirst()
                 .map(longest -> new Finding(
                         Severity.NOTE,
                         rule,
@@ -115,8 +150,7 @@ final class ThinParts {
                                 parts.size(),
                                 parts.stream().mapToDouble(ThinParts::length).sum() / 2 * Grid.STEP_MM),
                         String.format(Locale.ROOT, "%.2f mm", widthMm),
-                        "Draw them wider, or take a finer mesh and a thin, sharp stencil."))
-                .toList();
+                        "Draw them wider, or take a finer mesh and a thin, sharp stencil."));
     }
 
     private static double length(List<Stretch> part) {

@@ -34,6 +34,14 @@ final class Desk {
         say("warning: " + words);
     }
 
+    /** Prints lines that go with one before them. */
+    void lines(List<String> lines) {
+        if (!quiet) {
+            lines.forEach(err::println);
+            err.flush();
+        }
+    }
+
     void warnings(Separation separation) {
         List<Note> notes = Stream.concat(separation.artwork().notes().stream(), separation.notes().stream())
                 .toList();

@@ -43,13 +43,13 @@ final class Faults {
             return say(ExitCode.ARTWORK_AT_FAULT, fault, fault.getMessage());
         }
         if (fault instanceof JobException || fault instanceof PluginException || fault instanceof CommandFault) {
-            return say(ExitCode.COMMAND_AT_FAULT, fault, fault.getMessage());
+            return say(ExitCode.COMMAND_AT_FAULT, fault, oneLine(fault.getMessage()));
         }
         if (fault instanceof IOException) {
             return say(
                     ExitCode.COMMAND_AT_FAULT,
                     fault,
-                    "a file can't be read or written: " + fault.getMessage()
+                    "a file can't be read or written: " + oneLine(String.valueOf(fault.getMessage()))
                             + ". Look at its name, its rights and the room on the disk.");
         }
         if (fault instanceof OutOfMemoryError) {
@@ -62,7 +62,7 @@ final class Faults {
         return say(
                 ExitCode.OUR_FAULT,
                 fault,
-                "this is a fault of the program, not of your files: " + fault
+                "this is a fault of the program, not of your files: " + oneLine(fault.toString())
                         + (debug ? "" : ". Run the same command with --debug and report what it prints."));
     }
 
@@ -71,7 +71,10 @@ final class Faults {
             out.println(Json.text(FaultReport.json(exitCode, fault, oneLine(message))));
             out.flush();
         }
-        err.println("inkstrata: " + oneLine(message));
+        message.strip().lines().forEach(line -> err.println("inkstrata: " + line.strip()));
+        if (fault instanceof CommandFault command) {
+            command.more().forEach(err::println);
+        }
         err.flush();
         return exitCode;
     }

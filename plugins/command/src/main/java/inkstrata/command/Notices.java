@@ -16,16 +16,18 @@ final class Notices {
         return lower(note.severity()) + ": " + where + note.text();
     }
 
-    /** {@code warning at 12.0, 30.5 mm (rule): measured, limit. What to do.} */
+    /** {@code warning at 12.0, 30.5 mm (rule): measured, limit 0.2 mm. What to do.}; a limit that is no number is what should be there. */
     static String line(Finding finding) {
+        boolean isNumber = finding.limit().chars().anyMatch(Character::isDigit);
         return String.format(
                 Locale.ROOT,
-                "%s at %.1f, %.1f mm (%s): %s, limit %s. %s",
+                "%s at %.1f, %.1f mm (%s): %s, %s %s. %s",
                 lower(finding.severity()),
                 finding.place().x(),
                 finding.place().y(),
                 finding.rule(),
                 finding.measured(),
+                isNumber ? "limit" : "should be",
                 finding.limit(),
                 finding.remedy());
     }

@@ -4,6 +4,7 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Note;
 import inkstrata.plan.Decision;
 import inkstrata.plan.Sheet;
+import inkstrata.plan.Side;
 import inkstrata.report.PlanEntries;
 import inkstrata.report.Remarks;
 import inkstrata.separation.Inspection;
@@ -51,17 +52,28 @@ final class PlanReport {
 
     private static String head(Separation separation) {
         Sheet sheet = separation.table().sheet();
-        int pulls = separation.plan().pulls().size();
         return String.format(
                 Locale.ROOT,
-                "%s: %d %s on the %s of a sheet of %.1f x %.1f mm in %s",
+                "%s: %s of a sheet of %.1f x %.1f mm in %s",
                 separation.artwork().name(),
-                pulls,
-                pulls == 1 ? "pull" : "pulls",
-                PlanTables.lower(sheet.side()),
+                pulls(separation),
                 sheet.size().width(),
                 sheet.size().height(),
                 sheet.colour().hex());
+    }
+
+    /** {@code 3 pulls on the front}, or {@code 3 pulls, 1 on the front, 2 on the back}. */
+    private static String pulls(Separation separation) {
+        Sheet sheet = separation.table().sheet();
+        int all = separation.plan().pulls().size();
+        long back = separation.plan().pulls().stream()
+                .filter(pull -> sheet.side(pull.ink()) == Side.BACK)
+                .count();
+        String pulls = all + (all == 1 ? " pull" : " pulls");
+        if (back == 0 || back == all) {
+            return pulls + " on the " + PlanTables.lower(all == 0 ? sheet.side() : back == 0 ? Side.FRONT : Side.BACK);
+        }
+        return pulls + ", " + (all - back) + " on the front, " + back + " on the back";
     }
 
     private static List<Note> notes(Separation separation) {

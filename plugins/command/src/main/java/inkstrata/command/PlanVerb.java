@@ -65,7 +65,11 @@ final class PlanVerb implements Callable<Integer> {
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job), inkstrata.in());
             Separator separator = new Separator(found.plugins(), progress::begins);
-            Separation separation = separator.separate(artwork, job);
+            Separation separation = separator.separate(artwork, job, many -> {
+                desk.warning(ManyInksReport.head(artwork.name(), many)
+                        + " separate makes films of them only if you ask for it.");
+                desk.lines(ManyInksReport.choices(many));
+            });
             Inspection inspection = separator.inspect(separation, job);
             if (starter != null) {
                 writeStarter(Starter.text(separation, found.plugins(), job, arguments.widthAsked()));

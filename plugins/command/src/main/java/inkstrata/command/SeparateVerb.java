@@ -65,7 +65,11 @@ final class SeparateVerb implements Callable<Integer> {
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Separator.drawings(found.plugins(), job), inkstrata.in());
             Separator separator = new Separator(found.plugins(), progress::begins);
-            Separation separation = separator.separate(artwork, job);
+            Separation separation = separator.separate(artwork, job, many -> {
+                throw new CommandFault(
+                        ManyInksReport.head(artwork.name(), many) + " Ask for fewer, or for all of them.",
+                        ManyInksReport.choices(many));
+            });
             Inspection inspection = separator.inspect(separation, job);
             separator.write(separation, inspection, job, films);
             films.publish();

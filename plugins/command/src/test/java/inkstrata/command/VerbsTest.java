@@ -91,7 +91,7 @@ class VerbsTest {
         assertThat(say("read", bare, "--units-per-inch", "72").isDone().out()).startsWith("bare.svg: 25.40 x 12.70 mm");
         assertThat(say("read", bare).isDone().out())
                 .startsWith("bare.svg: 19.05 x 9.53 mm")
-                .contains("\ninfo: ", "CSS px", "19.05 x 9.53 mm");
+                .contains("\nwarning: ", "read as px, 96 to the inch", "19.05 x 9.53 mm");
     }
 
     @Test
@@ -275,6 +275,7 @@ class VerbsTest {
                         "reduction",
                         "trap",
                         "choke",
+                        "printable",
                         "check",
                         "ink-height",
                         "sheet-colours",
@@ -295,7 +296,7 @@ class VerbsTest {
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
                 .isEqualTo(
-                        "[knockout, underbase, overprint, reduction, trap, choke, check, ink-height, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
+                        "[knockout, underbase, overprint, reduction, trap, choke, printable, check, ink-height, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
     }
 
     @Test
