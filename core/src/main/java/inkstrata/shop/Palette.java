@@ -174,7 +174,8 @@ record Palette(List<Ink> inks, Map<Rgb, Optional<Ink>> inkOf, List<Note> notes) 
         String text = ink.isPresent()
                 ? " is printed with ink '" + ink.get().name() + "' (" + swatch + "), CIEDE2000 " + rounded(apart)
                         + " from it."
-                : " is the colour of the bare sheet (CIEDE2000 " + rounded(apart) + " from it) and needs no ink.";
+                : " is the colour of the bare sheet" + (apart == 0 ? "" : " (CIEDE2000 " + rounded(apart) + " from it)")
+                        + " and needs no ink.";
         return List.of(
                 apart > job.merge().within()
                         ? Note.warning(Source.UNKNOWN, colour + text)

@@ -79,7 +79,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
                 SheetLayout.place(Drawings.bound(artwork, drawings(plugins, job), job), sheet, job),
                 MapSettings.DEFAULT);
         Artwork placed = seen.artwork();
-        steps.accept("mapping " + placed.shapes().size() + " shapes");
+        steps.accept("mapping " + placed.shapes().size() + (placed.shapes().size() == 1 ? " shape" : " shapes"));
         PlanarMap drawn = PlanarMapper.map(
                 placed,
                 MapSettings.DEFAULT.withDepth(depth(placed, planners, job)).withBackdrop(job.sheetColour()));
@@ -95,7 +95,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
                 PrintingOrder.of(mixedTable, List.of(), job.registerMm()).inks();
         Palette palette = mixed.numbered(usual, edges, job);
         PlanningTable table = Tabling.renamed(mixedTable, palette);
-        steps.accept("planning " + table.inks().size() + " inks");
+        steps.accept("planning " + table.inks().size() + (table.inks().size() == 1 ? " ink" : " inks"));
         PrintPlan plan = plan(table, planners, job);
         List<Region> printed =
                 plan.pulls().stream().map(pull -> map.dissolve(pull.prints())).toList();

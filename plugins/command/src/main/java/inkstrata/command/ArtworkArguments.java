@@ -97,7 +97,7 @@ final class ArtworkArguments {
             return asked;
         }
         if (inks < 1) {
-            throw new CommandFault("--inks: " + inks + " must be 1 or more.");
+            throw new CommandFault("--inks: '" + inks + "' must be 1 or more.");
         }
         return asked.withMerge(asked.merge().withInks(inks));
     }
@@ -194,7 +194,8 @@ final class ArtworkArguments {
             return OptionalDouble.empty();
         }
         if (!(unitsPerInch > 0 && Double.isFinite(unitsPerInch))) {
-            throw new CommandFault("--units-per-inch: " + unitsPerInch + " must be more than 0, for example 72.");
+            throw new CommandFault("--units-per-inch: '"
+                    + unitsPerInch.toString().replaceFirst("\\.0$", "") + "' must be more than 0, for example 72.");
         }
         return OptionalDouble.of(unitsPerInch);
     }

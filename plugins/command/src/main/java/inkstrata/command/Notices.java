@@ -7,6 +7,9 @@ import java.util.Locale;
 
 /** Notes and findings as lines. */
 final class Notices {
+    /** How a limit begins that is one; other words say what should be there. */
+    private static final String NUMBER = "(?:(?:register|at most|at least|up to|less than|more than|CIEDE2000) )?\\d.*";
+
     private Notices() {}
 
     /** {@code warning: boats.svg:12 <path id="sail">: what} */
@@ -18,17 +21,17 @@ final class Notices {
 
     /** {@code warning at 12.0, 30.5 mm (rule): measured, limit 0.2 mm. What to do.}; a limit that is no number is what should be there. */
     static String line(Finding finding) {
-        boolean isNumber = finding.limit().chars().anyMatch(Character::isDigit);
         return String.format(
                 Locale.ROOT,
-                "%s at %.1f, %.1f mm (%s): %s, %s %s. %s",
+                "%s at %.1f, %.1f mm (%s): %s%s. %s",
                 lower(finding.severity()),
                 finding.place().x(),
                 finding.place().y(),
                 finding.rule(),
                 finding.measured(),
-                isNumber ? "limit" : "should be",
-                finding.limit(),
+                finding.limit().matches(NUMBER)
+                        ? ", limit " + finding.limit()
+                        : " (should be: " + finding.limit() + ")",
                 finding.remedy());
     }
 

@@ -29,7 +29,7 @@ final class PlanTables {
         Size sheet = separation.table().sheet().size();
         List<PlannedColour> colours = PlannedColour.of(separation.table(), separation.plan());
         Table table = new Table(
-                "rlllrrrl", "pull", "ink", "colour", "side", "most ink layers here", "cm²", "of sheet", "prints over");
+                "rlllrrrl", "pull", "ink", "colour", "side", "most ink layers here", "cm²", "of sheet", "lies over");
         for (int i = 0; i < pulls.size(); i++) {
             Ink ink = pulls.get(i).ink();
             double area = separation.printed().get(i).areaMm2();

@@ -58,7 +58,8 @@ final class ReadVerb implements Callable<Integer> {
             Job job = new Desk(spec.commandLine().getErr(), inkstrata).job(arguments);
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Set.of(), inkstrata.in());
-            progress.begins("mapping " + artwork.shapes().size() + " shapes");
+            progress.begins(
+                    "mapping " + artwork.shapes().size() + (artwork.shapes().size() == 1 ? " shape" : " shapes"));
             PlanarMap map =
                     PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));
             Map<Rgb, Double> visible = Separator.visible(map);

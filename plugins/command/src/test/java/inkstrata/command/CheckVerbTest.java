@@ -50,7 +50,7 @@ class CheckVerbTest {
         assertThat(check.out())
                 .contains(
                         "error at ",
-                        "(film place): 02-red.svg lies 0.300 mm too far right, should be where the drawing has it");
+                        "(film place): 02-red.svg lies 0.300 mm too far right (should be: where the drawing has it)");
         assertThat(lastLine(check))
                 .startsWith("Not ready: film place")
                 .contains(". Once that is mended: Pulls may be 0.40 mm off before paper shows (asked: 0.40), first");

@@ -104,7 +104,7 @@ class SaidInTimeTest {
         assertThat(plan.code()).isEqualTo(ExitCode.FINDINGS);
         assertThat(plan.out())
                 .containsOnlyOnce(
-                        "(nothing prints): every colour that shows is the sheet's, #ffffff, should be some ink.");
+                        "(nothing prints): every colour that shows is the sheet's, #ffffff (should be: some ink).");
         assertThat(say("separate", white, "-o", films).code()).isEqualTo(ExitCode.FINDINGS);
         Path empty = write(folder.resolve("empty.svg"), svg(""));
         assertThat(say("plan", empty).code()).isEqualTo(ExitCode.FINDINGS);
