@@ -36,12 +36,6 @@ public final class Printable implements Inspector {
         return "what is not worth a screen, or too fine for one: nothing at all, less than 1 mm² of an ink, lines finer than any mesh";
     }
 
-    /** Before what can go wrong with the register. */
-    @Override
-    public int rank() {
-        return 50;
-    }
-
     @Override
     public Inspection inspect(Separation separation, Job job) {
         List<Region> printed = separation.printed();

@@ -36,7 +36,7 @@ final class ThinParts {
     private static final double SHORTEST_MM = 1;
 
     /** So long a line was drawn as one, and is no tip (our own choice). */
-    private static final double LONG_MM = 3;
+    private static final double LONG_MM = 5;
 
     /** Two stretches run back along each other if the cosine of the angle between them is below this: 26 degrees from straight back. */
     private static final double BACK = -0.9;

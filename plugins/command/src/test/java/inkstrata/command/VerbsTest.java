@@ -275,9 +275,9 @@ class VerbsTest {
                         "reduction",
                         "trap",
                         "choke",
-                        "printable",
                         "check",
                         "ink-height",
+                        "printable",
                         "sheet-colours",
                         "step-colours",
                         "stranger",
@@ -296,7 +296,7 @@ class VerbsTest {
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
                 .isEqualTo(
-                        "[knockout, underbase, overprint, reduction, trap, choke, printable, check, ink-height, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
+                        "[knockout, underbase, overprint, reduction, trap, choke, check, ink-height, printable, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
     }
 
     @Test
