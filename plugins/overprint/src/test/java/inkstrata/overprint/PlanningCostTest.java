@@ -94,7 +94,7 @@ class PlanningCostTest {
         PlanningTable table = mixed(colours, new Random(colours));
         long before = System.nanoTime();
         PrintPlan plan = assertTimeoutPreemptively(
-                Duration.ofSeconds(300), () -> new Overprint().plan(table, PlanningStart.of(table), job));
+                Duration.ofMinutes(5), () -> new Overprint().plan(table, PlanningStart.of(table), job));
         System.out.printf(
                 Locale.ROOT,
                 "cost: fewest screens of %d colours within %.0f of up to %d films: %.1f s, %d saved%n",
