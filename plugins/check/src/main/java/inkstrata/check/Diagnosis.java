@@ -184,7 +184,8 @@ final class Diagnosis {
         List<Explanation> allRound = new ArrayList<>();
         List<Explanation> others = new ArrayList<>();
         List<Explanation> stretched = new ArrayList<>();
-        // What a film is as it lies counts by the better of both: else a film with its traps would seem off from the drawing without.
+        // What a film is as it lies counts by the better of both: else a film with its traps would seem off from the
+        // drawing without.
         double misfit = targets(film.pull()).stream()
                 .mapToDouble(target -> misfit(painted, target))
                 .min()
