@@ -25,6 +25,7 @@ import java.util.TreeMap;
  * @param artworkWidthMm true width of the picture, if it is set here
  * @param artworkPlace top left corner of the picture on the sheet; empty means centred
  * @param registerMm the most by which any two pulls may be off from each other
+ * @param seamMm strips between shapes that are no wider, and that nobody drew, are closed; 0 for none
  * @param merge which colours share an ink
  * @param inks the inks that are listed; the rest is made from the artwork's colours
  * @param also colours of the artwork that an ink prints beside its own, with its name; {@link #BARE_SHEET} for the sheet
@@ -43,6 +44,7 @@ public record Job(
         OptionalDouble artworkWidthMm,
         Optional<Place> artworkPlace,
         double registerMm,
+        double seamMm,
         Merge merge,
         List<Ink> inks,
         Map<Rgb, String> also,
@@ -57,6 +59,9 @@ public record Job(
     /** Most register error by hand on ordinary sheets (common practice, no source). */
     public static final double DEFAULT_REGISTER_MM = 0.4;
 
+    /** Narrower than any mesh holds, and wider than what rounded coordinates or a tracer leave (our own choice). */
+    public static final double DEFAULT_SEAM_MM = 0.05;
+
     public static final Job DEFAULT = new Job(
             "",
             "",
@@ -67,6 +72,7 @@ public record Job(
             OptionalDouble.empty(),
             Optional.empty(),
             DEFAULT_REGISTER_MM,
+            DEFAULT_SEAM_MM,
             Merge.DEFAULT,
             List.of(),
             Map.of(),
@@ -94,6 +100,7 @@ public record Job(
                 artworkWidthMm,
                 artworkPlace,
                 registerMm,
+                seamMm,
                 newMerge,
                 inks,
                 also,
@@ -115,6 +122,7 @@ public record Job(
                 OptionalDouble.of(millimetres),
                 artworkPlace,
                 registerMm,
+                seamMm,
                 merge,
                 inks,
                 also,

@@ -55,7 +55,18 @@ public final class JobReader {
      */
     public static Job read(String file, String text, Path folder) {
         YamlMap root = YamlMap.parse(file, text)
-                .only("title", "sheet", "artwork", "register", "merge", "inks", "order", "edition", "films", "use");
+                .only(
+                        "title",
+                        "sheet",
+                        "artwork",
+                        "register",
+                        "seam",
+                        "merge",
+                        "inks",
+                        "order",
+                        "edition",
+                        "films",
+                        "use");
         YamlMap sheet =
                 root.map("sheet").orElseGet(YamlMap::none).only("size", "colour", "also", "print", "hiding", "spectra");
         Rgb sheetColour = sheet.value("colour", Rgb::parse).orElse(Rgb.WHITE);
@@ -73,6 +84,7 @@ public final class JobReader {
                 width.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 artwork.flatMap(JobReader::place),
                 root.value("register", Values::register).orElse(Job.DEFAULT_REGISTER_MM),
+                root.value("seam", Values::seam).orElse(Job.DEFAULT_SEAM_MM),
                 merge(root),
                 inks.inks(),
                 inks.also(),

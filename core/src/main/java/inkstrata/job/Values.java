@@ -7,6 +7,9 @@ final class Values {
     /** No two pulls are farther apart than this, or they do not belong to one print. */
     private static final double WORST_REGISTER_MM = 10;
 
+    /** The map's limit for strips that count as not drawn. */
+    private static final double WIDEST_SEAM_MM = 0.5;
+
     private Values() {}
 
     static double positiveLength(String text) {
@@ -21,6 +24,15 @@ final class Values {
         double millimetres = Length.parse(text).millimetres();
         if (!(millimetres >= 0 && millimetres <= WORST_REGISTER_MM)) {
             throw new IllegalArgumentException("'" + text + "' is outside 0 to 10 mm.");
+        }
+        return millimetres;
+    }
+
+    static double seam(String text) {
+        double millimetres = Length.parse(text).millimetres();
+        if (!(millimetres >= 0 && millimetres <= WIDEST_SEAM_MM)) {
+            throw new IllegalArgumentException(
+                    "'" + text + "' is outside 0 to 0.5 mm. What is wider holds on a mesh: let the shapes overlap.");
         }
         return millimetres;
     }

@@ -15,6 +15,7 @@ import java.util.Arrays;
  *       changes no other paint if nothing between it and the lowest whole cover above it is translucent: the paints of what
  *       is opaque are their own colours, and those of what lies above that cover do not depend on it.
  * </ul>
+ * Marks lie on top of all and hide nothing.
  */
 final class Culling {
     private static final int NOWHERE = 0;
@@ -70,6 +71,9 @@ final class Culling {
             }
             shapes.add(s);
             needed[place[drawing.ownOutline()[s]]] = true;
+            if (s < paints.marks()) {
+                continue;
+            }
             for (int clip : drawing.clips()[s]) {
                 clipNeeded[clip] = true;
             }

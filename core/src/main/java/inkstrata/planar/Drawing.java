@@ -5,7 +5,11 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Clip;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Outline;
+import inkstrata.artwork.Source;
+import inkstrata.colour.Rgb;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -19,7 +23,10 @@ import java.util.Optional;
  * <p>A shape covers a place where its own outline is wound and, of each of its clips, at least one part is. An outline
  * belongs to one shape or to one clip. Clips that let through all there is of a shape in the frame are left out.
  *
+ * <p>On top may lie <em>marks</em>: areas that are no paint, and that say where a stack stands for another ({@link SeamMarks}).
+ *
  * @param shapes topmost first
+ * @param marks how many of the first shapes are marks
  * @param ownOutline for each shape its outline
  * @param clips for each shape the numbers of its clips, each once
  * @param owner for each outline the shape it belongs to, or {@code ~clip} for a part of a clip
@@ -29,6 +36,7 @@ import java.util.Optional;
  */
 record Drawing(
         List<FlatShape> shapes,
+        int marks,
         int[] ownOutline,
         int[][] clips,
         int[] owner,
@@ -68,7 +76,42 @@ record Drawing(
         for (int o = 0; o < evenOdd.length; o++) {
             evenOdd[o] = areas.get(o).rule() == FillRule.EVENODD;
         }
-        return new Drawing(shapes, own, clips, owner.toArray(), numbers.size(), areas, evenOdd);
+        return new Drawing(shapes, 0, own, clips, owner.toArray(), numbers.size(), areas, evenOdd);
+    }
+
+    /**
+     * The same beneath marks, the topmost first. Their outlines come after all others, so that these keep their numbers, and so that
+     * an edge along which a shape and a mark run is the shape's; they are filled nonzero.
+     */
+    Drawing under(int newMarks) {
+        FlatShape mark =
+                FlatShape.opaque(new Area(Outline.builder().build(), FillRule.NONZERO), Rgb.of(0), Source.UNKNOWN);
+        List<FlatShape> allShapes = new ArrayList<>(Collections.nCopies(newMarks, mark));
+        allShapes.addAll(shapes);
+        List<Area> allAreas = new ArrayList<>(areas);
+        allAreas.addAll(Collections.nCopies(newMarks, mark.area()));
+        int[] own = new int[allShapes.size()];
+        int[][] allClips = new int[own.length][];
+        int[] allOwners = new int[allAreas.size()];
+        for (int mk = 0; mk < newMarks; mk++) {
+            own[mk] = areas.size() + mk;
+            allClips[mk] = NO_CLIPS;
+            allOwners[own[mk]] = mk;
+        }
+        System.arraycopy(ownOutline, 0, own, newMarks, ownOutline.length);
+        System.arraycopy(clips, 0, allClips, newMarks, clips.length);
+        for (int o = 0; o < owner.length; o++) {
+            allOwners[o] = owner[o] < 0 ? owner[o] : owner[o] + newMarks;
+        }
+        return new Drawing(
+                allShapes,
+                newMarks,
+                own,
+                allClips,
+                allOwners,
+                clipCount,
+                allAreas,
+                Arrays.copyOf(evenOdd, allOwners.length));
     }
 
     /** The largest upright rectangle among a clip's parts. */

@@ -5,12 +5,12 @@ import java.util.List;
 
 /**
  * Joins finished tiles, in their order, to the edges of one map: vertices inside tiles keep apart, those on frames are looked
- * up, and along the {@link Seams} come the edges that no tile has.
+ * up, and along the {@link TileBorders} come the edges that no tile has.
  */
 final class Glue {
     private final List<MappedTile> tiles;
     private final MapStacks stacks;
-    private final List<int[]> seamEdges;
+    private final List<int[]> borderEdges;
     /** For each tile how many edges come before its own, and how many vertices before those inside it. */
     private final int[] edgesBefore;
 
@@ -36,10 +36,10 @@ final class Glue {
      */
     record Glued(EdgeTable edges, List<PaintStack> stacks) {}
 
-    private Glue(List<MappedTile> tiles, MapStacks stacks, List<int[]> seamEdges) {
+    private Glue(List<MappedTile> tiles, MapStacks stacks, List<int[]> borderEdges) {
         this.tiles = tiles;
         this.stacks = stacks;
-        this.seamEdges = seamEdges;
+        this.borderEdges = borderEdges;
         int n = tiles.size();
         edgesBefore = new int[n + 1];
         verticesBefore = new int[n + 1];
@@ -55,17 +55,17 @@ final class Glue {
         for (int t = 0; t < n; t++) {
             onFrame[t] = numbered(tiles.get(t).onFrame());
         }
-        int seams = 0;
-        for (int i = 0; i < seamEdges.size(); i++) {
-            seams += seamEdges.get(i).length / Seams.STRIDE;
+        int onBorders = 0;
+        for (int i = 0; i < borderEdges.size(); i++) {
+            onBorders += borderEdges.get(i).length / TileBorders.STRIDE;
         }
-        int edges = edgesBefore[n] + seams;
+        int edges = edgesBefore[n] + onBorders;
         from = new int[edges];
         to = new int[edges];
         left = new int[edges];
         right = new int[edges];
         source = new int[edges];
-        addSeams();
+        addBorders();
         x = new int[verticesBefore[n] + shared.size()];
         y = new int[x.length];
         for (int v = 0; v < shared.size(); v++) {
@@ -83,7 +83,8 @@ final class Glue {
      */
     static Glued glue(List<MappedTile> tiles, Iterable<int[]> onLines, Paints paints, Crew crew) {
         MapStacks stacks = MapStacks.of(tiles, paints);
-        Glue glue = new Glue(tiles, stacks, Seams.of(tiles, onLines, stacks).edges(crew));
+        Glue glue =
+                new Glue(tiles, stacks, TileBorders.of(tiles, onLines, stacks).edges(crew));
         crew.share(tiles.size(), glue::addTiles);
         EdgeTable edges = new EdgeTable(glue.x, glue.y, glue.from, glue.to, glue.left, glue.right, glue.source);
         return new Glued(edges, stacks.stacks());
@@ -97,16 +98,16 @@ final class Glue {
         return numbers;
     }
 
-    private void addSeams() {
+    private void addBorders() {
         int e = edgesBefore[tiles.size()];
-        for (int[] seam : seamEdges) {
-            for (int k = 0; k < seam.length; k += Seams.STRIDE) {
-                int[] ends = numbered(Arrays.copyOfRange(seam, k, k + 4));
+        for (int[] border : borderEdges) {
+            for (int k = 0; k < border.length; k += TileBorders.STRIDE) {
+                int[] ends = numbered(Arrays.copyOfRange(border, k, k + 4));
                 from[e] = ends[0];
                 to[e] = ends[1];
-                left[e] = seam[k + 4];
-                right[e] = seam[k + 5];
-                source[e] = seam[k + 6];
+                left[e] = border[k + 4];
+                right[e] = border[k + 5];
+                source[e] = border[k + 6];
                 e++;
             }
         }

@@ -16,9 +16,12 @@ final class OpaqueStacker implements Stacker {
     @Override
     public int[] stack(int[] shapes, long[] covers) {
         found.clear();
-        for (int word = 0; word < covers.length && found.size() < depth; word++) {
-            for (long rest = covers[word]; rest != 0 && found.size() < depth; rest &= rest - 1) {
-                int colour = paints.colourOf(shapes[word * 64 + Long.numberOfTrailingZeros(rest)]);
+        int marks = 0;
+        for (int word = 0; word < covers.length && found.size() - marks < depth; word++) {
+            for (long rest = covers[word]; rest != 0 && found.size() - marks < depth; rest &= rest - 1) {
+                int shape = shapes[word * 64 + Long.numberOfTrailingZeros(rest)];
+                int colour = paints.colourOf(shape);
+                marks += shape < paints.marks() ? 1 : 0;
                 if (!seen[colour]) {
                     seen[colour] = true;
                     found.add(colour);

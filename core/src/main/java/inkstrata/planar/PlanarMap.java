@@ -17,6 +17,7 @@ public final class PlanarMap {
     private final Frame frame;
     private final List<PaintStack> stacks;
     private final List<Swallowed> swallowed;
+    private final List<Seam> seams;
     private final int threads;
     private final long[] doubledAreas;
 
@@ -32,8 +33,9 @@ public final class PlanarMap {
             Frame frame,
             List<PaintStack> stacks,
             List<Swallowed> swallowed,
+            List<Seam> seams,
             int threads) {
-        this(edges, segments, frame, stacks, swallowed, threads, doubledAreas(edges, stacks.size()));
+        this(edges, segments, frame, stacks, swallowed, seams, threads, doubledAreas(edges, stacks.size()));
     }
 
     private PlanarMap(
@@ -42,6 +44,7 @@ public final class PlanarMap {
             Frame frame,
             List<PaintStack> stacks,
             List<Swallowed> swallowed,
+            List<Seam> seams,
             int threads,
             long[] doubledAreas) {
         this.edges = edges;
@@ -49,6 +52,7 @@ public final class PlanarMap {
         this.frame = frame;
         this.stacks = List.copyOf(stacks);
         this.swallowed = List.copyOf(swallowed);
+        this.seams = List.copyOf(seams);
         this.threads = threads;
         this.doubledAreas = doubledAreas;
     }
@@ -66,6 +70,11 @@ public final class PlanarMap {
     /** The contours of which rounding to the grid left nothing, from the topmost shape down. */
     public List<Swallowed> swallowed() {
         return swallowed;
+    }
+
+    /** Strips between shapes that were closed, and those hardly wider that were not, in the order of {@link Seam}; none if none were asked for. */
+    public List<Seam> seams() {
+        return seams;
     }
 
     /** With how many threads it was made. */
@@ -182,7 +191,7 @@ public final class PlanarMap {
                 .map(stack -> new PaintStack(
                         stack.paints().stream().map(change).distinct().toList()))
                 .toList();
-        return new PlanarMap(edges, segments, frame, changed, swallowed, threads, doubledAreas);
+        return new PlanarMap(edges, segments, frame, changed, swallowed, seams, threads, doubledAreas);
     }
 
     private int[] kinds(List<StackSet> sets) {

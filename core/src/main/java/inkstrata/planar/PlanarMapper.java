@@ -11,7 +11,7 @@ import java.util.function.UnaryOperator;
  *
  * <p>Work grows as (n + k) log n for n segments and k crossings. Where the files lead: {@link Flattener}, {@link
  * TileWork} with {@link TileSplitter} and {@link Culling}, {@link MappedTile} with {@link TileNoding}, {@link HalfEdges},
- * {@link TileFaces} and {@link TileLabels}, then {@link Glue} and {@link Straightening}.
+ * {@link TileFaces} and {@link TileLabels}, then {@link Glue}, {@link SeamClosing} and {@link Straightening}.
  */
 public final class PlanarMapper {
     private PlanarMapper() {}
@@ -23,20 +23,49 @@ public final class PlanarMapper {
      * @throws IllegalArgumentException if the frame does not lie on the grid's 8 m
      */
     public static PlanarMap map(Artwork artwork, MapSettings settings) {
-        return map(artwork, settings, UnaryOperator.identity());
+        try (Crew crew = new Crew(settings.threads())) {
+            FlatDrawing flat = FlatDrawing.of(artwork, settings, crew);
+            SeamClosing.Closed closed = SeamClosing.close(flat, settings, crew);
+            return straightened(flat, closed.noded(), closed.seams(), settings, crew);
+        }
     }
 
     /**
-     * Maps an artwork whose colours stand for something.
+     * Maps an artwork whose colours stand for something; no seams are looked for.
      *
      * @param meaning what a stack of packed colours, top first, comes to: no edges run between places of one meaning
      */
     static PlanarMap map(Artwork artwork, MapSettings settings, UnaryOperator<int[]> meaning) {
         try (Crew crew = new Crew(settings.threads())) {
-            Noded noded = noded(artwork, settings, meaning, crew);
-            EdgeTable edges = Straightening.of(noded.edges(), noded.segments(), crew);
-            return new PlanarMap(
-                    edges, noded.segments(), noded.frame(), noded.stacks(), noded.swallowed(), settings.threads());
+            FlatDrawing flat = FlatDrawing.of(artwork, settings, crew);
+            return straightened(flat, noded(flat, settings, meaning, crew), List.of(), settings, crew);
+        }
+    }
+
+    private static PlanarMap straightened(
+            FlatDrawing flat, Noded noded, List<Seam> seams, MapSettings settings, Crew crew) {
+        EdgeTable edges = Straightening.of(noded.edges(), noded.segments(), crew);
+        return new PlanarMap(
+                edges, noded.segments(), noded.frame(), noded.stacks(), flat.swallowed(), seams, settings.threads());
+    }
+
+    /**
+     * An artwork as numbers, its curves as straight segments.
+     *
+     * @param swallowed contours of which rounding left nothing
+     */
+    record FlatDrawing(Drawing drawing, Segments segments, Box frame, List<Swallowed> swallowed) {
+        static FlatDrawing of(Artwork artwork, MapSettings settings, Crew crew) {
+            Drawing drawing = Drawing.of(artwork);
+            Box frame = Box.of(artwork.frame());
+            Flattened flattened = Flattened.of(drawing, settings.flatnessMm(), frame, crew);
+            return new FlatDrawing(drawing, flattened.segments(), frame, flattened.swallowed());
+        }
+
+        /** The same beneath marks, whose segments come after all others. */
+        FlatDrawing under(int marks, Segments theirs, Crew crew) {
+            return new FlatDrawing(
+                    drawing.under(marks), Segments.joined(List.of(segments, theirs), crew), frame, swallowed);
         }
     }
 
@@ -45,18 +74,20 @@ public final class PlanarMapper {
      *
      * @param segments that the edges' sources name
      */
-    record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks, List<Swallowed> swallowed) {}
+    record Noded(EdgeTable edges, Segments segments, Frame frame, List<PaintStack> stacks) {}
 
     static Noded noded(Artwork artwork, MapSettings settings, UnaryOperator<int[]> meaning, Crew crew) {
-        Drawing drawing = Drawing.of(artwork);
-        Box frame = Box.of(artwork.frame());
-        Flattened flattened = Flattened.of(drawing, settings.flatnessMm(), frame, crew);
-        Segments segments = flattened.segments();
-        Paints paints = new Paints(drawing.shapes());
-        Tile whole = Cropping.toFrame(drawing, segments, frame, crew);
+        return noded(FlatDrawing.of(artwork, settings, crew), settings, meaning, crew);
+    }
+
+    static Noded noded(FlatDrawing flat, MapSettings settings, UnaryOperator<int[]> meaning, Crew crew) {
+        Drawing drawing = flat.drawing();
+        Segments segments = flat.segments();
+        Paints paints = new Paints(drawing);
+        Tile whole = Cropping.toFrame(drawing, segments, flat.frame(), crew);
         Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
         TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings, meaning);
         Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), paints, crew);
-        return new Noded(glued.edges(), segments, frame.frame(), glued.stacks(), flattened.swallowed());
+        return new Noded(glued.edges(), segments, flat.frame().frame(), glued.stacks());
     }
 }

@@ -1,6 +1,6 @@
 package inkstrata.planar;
 
-/** What a set of covering shapes makes of a place: its colours, top first, each once, at most so many. */
+/** What a set of covering shapes makes of a place: its marks, then its colours, top first, each once, at most so many. */
 interface Stacker {
     /**
      * The stack of a place.

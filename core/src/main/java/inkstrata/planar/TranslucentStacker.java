@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Stacks where shapes shine through: from the bottom up, each shape that stands alone and each outermost group adds the flat
@@ -34,6 +35,7 @@ final class TranslucentStacker implements Stacker {
     @Override
     public int[] stack(int[] shapes, long[] covers) {
         List<Integer> results = new ArrayList<>();
+        List<Integer> marks = new ArrayList<>();
         List<Layer> open = new ArrayList<>();
         open.add(Layer.opaque(backdrop));
         List<TranslucentGroup> groups = new ArrayList<>();
@@ -43,6 +45,10 @@ final class TranslucentStacker implements Stacker {
                 rest &= ~(1L << bit);
                 int number = shapes[word * 64 + bit];
                 FlatShape shape = all.get(number);
+                if (number < paints.marks()) {
+                    marks.add(paints.packed(paints.colourOf(number)));
+                    continue;
+                }
                 if (!shape.drawing().isEmpty()) {
                     results.add(paints.packed(paints.colourOf(number)));
                     continue;
@@ -56,8 +62,11 @@ final class TranslucentStacker implements Stacker {
         }
         enter(List.of(), groups, open, results);
         Collections.reverse(results);
+        Collections.reverse(marks);
         Set<Integer> distinct = new LinkedHashSet<>(results);
-        return distinct.stream().limit(depth).mapToInt(Integer::intValue).toArray();
+        return Stream.concat(marks.stream(), distinct.stream().limit(depth))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** Closes groups that do not go on and opens those that begin. */

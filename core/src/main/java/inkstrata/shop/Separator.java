@@ -82,7 +82,10 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         steps.accept("mapping " + placed.shapes().size() + (placed.shapes().size() == 1 ? " shape" : " shapes"));
         PlanarMap drawn = PlanarMapper.map(
                 placed,
-                MapSettings.DEFAULT.withDepth(depth(placed, planners, job)).withBackdrop(job.sheetColour()));
+                MapSettings.DEFAULT
+                        .withDepth(depth(placed, planners, job))
+                        .withBackdrop(job.sheetColour())
+                        .withSeam(job.seamMm()));
         steps.accept("mixing inks");
         List<Neighbours> neighbours = drawn.neighbours();
         Map<Rgb, Double> visible = visible(drawn);
@@ -102,7 +105,8 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         List<Note> notes = new ArrayList<>(palette.notes());
         notes.addAll(palette.printsNowhere(plan.pulls().stream().map(Pull::ink).toList(), visible, job));
         Separation separation = new Separation(placed, map, table, plan, printed, notes, palette.joined(job))
-                .withNotes(SwallowedNotes.of(seen.swallowed()));
+                .withNotes(SwallowedNotes.of(seen.swallowed()))
+                .withNotes(SeamNotes.of(map, job));
         for (Shaper shaper : plugins.shapers()) {
             steps.accept(shaper.id() + " at work");
             separation = shaper.shape(separation, job);

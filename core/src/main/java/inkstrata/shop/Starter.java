@@ -52,6 +52,10 @@ public final class Starter {
                 text,
                 "register: " + number(job.registerMm()) + " mm",
                 "the most by which any two pulls may be off from each other");
+        line(
+                text,
+                "seam: " + number(job.seamMm()) + " mm",
+                "strips between shapes that are no wider are closed; 0 mm leaves them");
         line(text, merge(job), "colours closer than this (CIEDE2000) become one ink, unless they touch");
         inks(text, separation);
         String order = separation.plan().pulls().stream()

@@ -39,6 +39,7 @@ public final class JobExample {
                 job.artworkWidthMm(),
                 job.artworkPlace(),
                 job.registerMm(),
+                job.seamMm(),
                 job.merge(),
                 inks,
                 job.also(),

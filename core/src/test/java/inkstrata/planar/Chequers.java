@@ -68,7 +68,8 @@ final class Chequers {
         }
         EdgeTable table = new EdgeTable(
                 x, y, column(edges, 0), column(edges, 1), column(edges, 2), column(edges, 3), new int[edges.size()]);
-        return new PlanarMap(table, new Segments(), new Frame(0, 0, millimetres, millimetres), paints, List.of(), 1);
+        return new PlanarMap(
+                table, new Segments(), new Frame(0, 0, millimetres, millimetres), paints, List.of(), List.of(), 1);
     }
 
     private static void add(List<int[]> edges, int from, int to, int left, int right, Random random) {

@@ -33,7 +33,7 @@ class CoversTest {
     private static long nanosToLabel(int parts) {
         Artwork artwork = underOneClip(parts);
         Drawing drawing = Drawing.of(artwork);
-        Paints paints = new Paints(drawing.shapes());
+        Paints paints = new Paints(drawing);
         Tile everything =
                 MapChecks.cropped(drawing, MapChecks.segments(artwork, MapSettings.DEFAULT), Box.of(artwork.frame()));
         long least = Long.MAX_VALUE;

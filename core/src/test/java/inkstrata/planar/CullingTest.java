@@ -55,7 +55,7 @@ class CullingTest {
             int depth = random.nextBoolean() ? MapSettings.ALL : 1 + random.nextInt(3);
             Drawing drawing = Drawing.of(artwork);
             Tile all = everything(artwork, drawing);
-            Paints paints = new Paints(drawing.shapes());
+            Paints paints = new Paints(drawing);
             Tile culled = new Culling(drawing, paints, depth).cull(all);
             leftOut += all.shapes().length - culled.shapes().length;
             Stacker stacker = new TranslucentStacker(drawing.shapes(), paints, depth, Rgb.WHITE);
@@ -137,7 +137,7 @@ class CullingTest {
     private static List<Integer> kept(FlatShape... lowestFirst) {
         Artwork artwork = new Artwork("by hand", FRAME, List.of(lowestFirst), List.of());
         Drawing drawing = Drawing.of(artwork);
-        Culling culling = new Culling(drawing, new Paints(drawing.shapes()), MapSettings.ALL);
+        Culling culling = new Culling(drawing, new Paints(drawing), MapSettings.ALL);
         return Arrays.stream(culling.cull(everything(artwork, drawing)).shapes())
                 .boxed()
                 .toList();

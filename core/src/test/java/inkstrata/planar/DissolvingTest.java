@@ -130,6 +130,7 @@ class DissolvingTest {
                 new inkstrata.measure.Frame(0, 0, 1, 1),
                 List.of(PaintStack.BARE, PaintStack.BARE),
                 List.of(),
+                List.of(),
                 1);
         assertThatThrownBy(() -> map.dissolve(StackSet.of(0)))
                 .isInstanceOf(IllegalStateException.class)

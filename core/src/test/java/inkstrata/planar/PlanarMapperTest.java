@@ -82,7 +82,7 @@ class PlanarMapperTest {
         }
         Artwork artwork = new Artwork("specks", new Frame(0, 0, 1_000, 1_000), specks, List.of());
         Drawing drawing = Drawing.of(artwork);
-        Paints paints = new Paints(drawing.shapes());
+        Paints paints = new Paints(drawing);
         MapSettings settings = MapSettings.DEFAULT;
         Segments segments = MapChecks.segments(artwork, settings);
         try (Crew crew = new Crew(1)) {

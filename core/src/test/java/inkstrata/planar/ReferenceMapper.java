@@ -68,7 +68,7 @@ public final class ReferenceMapper {
                 label(face, number(ReferencePaints.of(shapesAt(inside, artwork), backdrop)));
             }
         }
-        return new PlanarMap(table(), new Segments(), frame, stacks, List.of(), 1);
+        return new PlanarMap(table(), new Segments(), frame, stacks, List.of(), List.of(), 1);
     }
 
     private static Coordinate[] corners(Frame frame) {

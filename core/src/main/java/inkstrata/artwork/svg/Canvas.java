@@ -40,6 +40,15 @@ final class Canvas {
 
     /** Adds a shape given in the scene's user units, unless its clips hide it; clips that hide nothing of it are dropped. */
     void add(Shape shape, FillRule rule, FlatPaint paint, Scene scene, Source source) {
+        add(shape, rule, false, paint, scene, source);
+    }
+
+    /** Adds what a stroke covers, likewise. */
+    void addStroke(Shape shape, FlatPaint paint, Scene scene, Source source) {
+        add(shape, FillRule.NONZERO, true, paint, scene, source);
+    }
+
+    private void add(Shape shape, FillRule rule, boolean byPen, FlatPaint paint, Scene scene, Source source) {
         Outline outline = Outlines.of(shape, scene.toMm());
         Rectangle2D.Double box = Outlines.box(outline);
         if (box == null || box.width == 0 || box.height == 0) {
@@ -56,8 +65,8 @@ final class Canvas {
                 clips.add(clip);
             }
         }
-        shapes.add(
-                new FlatShape(new Area(outline, rule), paint.colour(), paint.opacity(), scene.group(), clips, source));
+        Area area = new Area(outline, rule, byPen);
+        shapes.add(new FlatShape(area, paint.colour(), paint.opacity(), scene.group(), clips, source));
     }
 
     /**

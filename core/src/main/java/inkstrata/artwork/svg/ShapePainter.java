@@ -1,6 +1,5 @@
 package inkstrata.artwork.svg;
 
-import inkstrata.artwork.FillRule;
 import inkstrata.artwork.Source;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
@@ -82,15 +81,11 @@ final class ShapePainter {
             StrokeStyle inMm = style.scaled(reading.hostUnitMm());
             Scene sheet =
                     new Scene(new AffineTransform(), scene.viewport(), scene.clips(), scene.group(), scene.layers());
-            canvas.add(stroked(onSheet, inMm, 1, source), FillRule.NONZERO, paint.get(), sheet, source);
+            canvas.addStroke(stroked(onSheet, inMm, 1, source), paint.get(), sheet, source);
             return;
         }
-        canvas.add(
-                stroked(outline.path(), style, largestScale(scene.toMm()), source),
-                FillRule.NONZERO,
-                paint.get(),
-                scene,
-                source);
+        canvas.addStroke(
+                stroked(outline.path(), style, largestScale(scene.toMm()), source), paint.get(), scene, source);
     }
 
     private Shape stroked(Path2D.Double path, StrokeStyle style, double unitMm, Source source) {

@@ -10,6 +10,7 @@ import inkstrata.planar.PlanarMapper;
 import inkstrata.report.Decimals;
 import inkstrata.report.Json;
 import inkstrata.report.Remarks;
+import inkstrata.shop.SeamNotes;
 import inkstrata.shop.Separator;
 import inkstrata.shop.SwallowedNotes;
 import java.io.IOException;
@@ -60,10 +61,17 @@ final class ReadVerb implements Callable<Integer> {
             Artwork artwork = arguments.read(job, Set.of(), inkstrata.in());
             progress.begins(
                     "mapping " + artwork.shapes().size() + (artwork.shapes().size() == 1 ? " shape" : " shapes"));
-            PlanarMap map =
-                    PlanarMapper.map(artwork, MapSettings.DEFAULT.withDepth(1).withBackdrop(job.sheetColour()));
+            PlanarMap map = PlanarMapper.map(
+                    artwork,
+                    MapSettings.DEFAULT
+                            .withDepth(1)
+                            .withBackdrop(job.sheetColour())
+                            .withSeam(job.seamMm()));
             Map<Rgb, Double> visible = Separator.visible(map);
-            List<Note> notes = Stream.concat(artwork.notes().stream(), SwallowedNotes.of(map.swallowed()).stream())
+            List<Note> notes = Stream.concat(
+                            artwork.notes().stream(),
+                            Stream.concat(
+                                    SwallowedNotes.of(map.swallowed()).stream(), SeamNotes.of(map, job).stream()))
                     .toList();
             if (inkstrata.json()) {
                 out.println(Json.text(json(artwork, visible, notes)));

@@ -35,11 +35,13 @@ final class PlanJson {
         plan.put("sheet", entries.sheet());
         plan.put("film", PlanEntries.frame(set.layout().film().frame()));
         plan.put("registerMm", Decimals.length(job.registerMm()));
+        plan.put("seamMm", Decimals.length(job.seamMm()));
         plan.put("merge", Decimals.difference(job.merge().within()));
         plan.put("edition", edition(job));
         plan.put("pulls", entries.pulls());
         plan.put("stacks", entries.stacks());
         plan.put("decisions", Remarks.decisions(separation.plan().decisions()));
+        plan.put("seams", SeamJson.of(separation.map()));
         plan.put(
                 "notes",
                 Remarks.notes(Stream.of(separation.artwork().notes(), separation.notes(), set.notes())

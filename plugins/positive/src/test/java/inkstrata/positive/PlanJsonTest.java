@@ -54,6 +54,7 @@ class PlanJsonTest {
                             "heightMm" : 700
                           },
                           "registerMm" : 0.4,
+                          "seamMm" : 0.05,
                           "merge" : 2,
                           "edition" : {
                             "prints" : 1,

@@ -7,7 +7,7 @@ import java.util.List;
  * Which source segments run along a tile line: those bent onto it from a tile at either side, and those that lie on it and
  * so were dropped from both. Asked from end to end of the line.
  */
-final class SeamSources {
+final class TileBorderSources {
     /** Receives a part of an edge and the segment along it, or -1. */
     interface Sink {
         void part(int from, int to, int segment);

@@ -12,22 +12,22 @@ import java.util.Map;
  * <p>Tiles on the two sides need not have snapped alike. Their common border is an integer axis-parallel line, so it may be split
  * at any integer point without moving; an edge is made wherever the two sides differ.
  */
-final class Seams {
+final class TileBorders {
     /** Ints in one edge: x and y of both ends, stack on the left (positive cross products), stack on the right, source segment. */
     static final int STRIDE = 7;
 
-    private final Map<Long, Seam> seams = new HashMap<>();
-    private final List<Seam> inOrder = new ArrayList<>();
+    private final Map<Long, Border> borders = new HashMap<>();
+    private final List<Border> inOrder = new ArrayList<>();
 
     /** What the tiles below (left of) and above (right of) one line say, each in order along the line. */
-    private static final class Seam {
+    private static final class Border {
         private final boolean vertical;
         private final int at;
         private final Ints below = new Ints(32);
         private final Ints above = new Ints(32);
-        private final SeamSources sources = new SeamSources();
+        private final TileBorderSources sources = new TileBorderSources();
 
-        Seam(boolean vertical, int at) {
+        Border(boolean vertical, int at) {
             this.vertical = vertical;
             this.at = at;
         }
@@ -39,28 +39,28 @@ final class Seams {
      * @param tiles in the order of splitting, low and left halves first
      * @param onLines pieces that lie on tile lines and so belong to no tile; as in {@link Tile}
      */
-    static Seams of(List<MappedTile> tiles, Iterable<int[]> onLines, MapStacks stacks) {
-        Seams seams = new Seams();
+    static TileBorders of(List<MappedTile> tiles, Iterable<int[]> onLines, MapStacks stacks) {
+        TileBorders borders = new TileBorders();
         for (MappedTile tile : tiles) {
             int[] numbers = stacks.of(tile);
             Box box = tile.box();
-            seams.add(true, box.left(), true, tile.left(), numbers);
-            seams.add(false, box.low(), true, tile.low(), numbers);
-            seams.add(true, box.right(), false, tile.right(), numbers);
-            seams.add(false, box.high(), false, tile.high(), numbers);
+            borders.add(true, box.left(), true, tile.left(), numbers);
+            borders.add(false, box.low(), true, tile.low(), numbers);
+            borders.add(true, box.right(), false, tile.right(), numbers);
+            borders.add(false, box.high(), false, tile.high(), numbers);
         }
         for (int[] p : onLines) {
             for (int k = 0; k < p.length; k += Tile.STRIDE) {
-                seams.addPiece(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
+                borders.addPiece(p[k], p[k + 1], p[k + 2], p[k + 3], p[k + 4]);
             }
         }
-        return seams;
+        return borders;
     }
 
     /** What one tile says along one of its sides; tiles come so that each list grows in order along its line. */
     private void add(boolean vertical, int at, boolean tileAbove, int[] side, int[] stackNumber) {
-        Seam seam = seam(vertical, at);
-        Ints list = tileAbove ? seam.above : seam.below;
+        Border border = border(vertical, at);
+        Ints list = tileAbove ? border.above : border.below;
         for (int k = 0; k + 1 < side.length; k += MappedTile.SIDE_STRIDE) {
             int from = side[k];
             int to = side[k + MappedTile.SIDE_STRIDE];
@@ -68,42 +68,42 @@ final class Seams {
             list.add(to);
             list.add(stackNumber[side[k + 1]]);
             if (side[k + 2] >= 0) {
-                seam.sources.add(from, to, side[k + 2]);
+                border.sources.add(from, to, side[k + 2]);
             }
         }
     }
 
     private void addPiece(int ax, int ay, int bx, int by, int segment) {
         if (ax == bx) {
-            seam(true, ax).sources.add(Math.min(ay, by), Math.max(ay, by), segment);
+            border(true, ax).sources.add(Math.min(ay, by), Math.max(ay, by), segment);
         } else {
-            seam(false, ay).sources.add(Math.min(ax, bx), Math.max(ax, bx), segment);
+            border(false, ay).sources.add(Math.min(ax, bx), Math.max(ax, bx), segment);
         }
     }
 
-    private Seam seam(boolean vertical, int at) {
+    private Border border(boolean vertical, int at) {
         long key = (long) at << 1 | (vertical ? 1 : 0);
-        Seam seam = seams.get(key);
-        if (seam == null) {
-            seam = new Seam(vertical, at);
-            seams.put(key, seam);
-            inOrder.add(seam);
+        Border border = borders.get(key);
+        if (border == null) {
+            border = new Border(vertical, at);
+            borders.put(key, border);
+            inOrder.add(border);
         }
-        return seam;
+        return border;
     }
 
     /** An edge wherever the two sides differ, {@link #STRIDE} ints each; beyond the canvas is {@link EdgeTable#OUTSIDE}. */
     List<int[]> edges(Crew crew) {
         return crew.share(inOrder.size(), (first, end) -> {
             Ints edges = new Ints(1024);
-            for (Seam seam : inOrder.subList(first, end)) {
-                join(seam, sorted(seam.below), sorted(seam.above), edges);
+            for (Border border : inOrder.subList(first, end)) {
+                join(border, sorted(border.below), sorted(border.above), edges);
             }
             return edges.toArray();
         });
     }
 
-    private static void join(Seam seam, int[] below, int[] above, Ints edges) {
+    private static void join(Border border, int[] below, int[] above, Ints edges) {
         int b = 0;
         int a = 0;
         int at = Integer.MIN_VALUE;
@@ -116,17 +116,17 @@ final class Seams {
             int end = Math.min(belowFrom == at ? below[b + 1] : belowFrom, aboveFrom == at ? above[a + 1] : aboveFrom);
             if (belowStack != aboveStack) {
                 boolean onFrame = belowStack == EdgeTable.OUTSIDE || aboveStack == EdgeTable.OUTSIDE;
-                SeamSources.Sink part = (from, to, source) -> {
-                    if (seam.vertical) {
-                        addEdge(edges, seam.at, from, seam.at, to, belowStack, aboveStack, source);
+                TileBorderSources.Sink part = (from, to, source) -> {
+                    if (border.vertical) {
+                        addEdge(edges, border.at, from, border.at, to, belowStack, aboveStack, source);
                     } else {
-                        addEdge(edges, from, seam.at, to, seam.at, aboveStack, belowStack, source);
+                        addEdge(edges, from, border.at, to, border.at, aboveStack, belowStack, source);
                     }
                 };
                 if (onFrame) {
                     part.part(at, end, -1);
                 } else {
-                    seam.sources.split(at, end, part);
+                    border.sources.split(at, end, part);
                 }
             }
             at = end;

@@ -1,0 +1,73 @@
+package inkstrata.planar;
+
+import inkstrata.measure.Grid;
+import inkstrata.planar.PlanarMapper.FlatDrawing;
+import inkstrata.planar.PlanarMapper.Noded;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * Closes the strips of a drawing that nobody drew: shapes that were meant to meet, and that rounded coordinates or a tracer left a little
+ * apart.
+ *
+ * <p>The drawing is mapped, and {@link SeamSearch} looks for strips. If there are none, that map is the result. Else it is mapped once
+ * more beneath {@link SeamMarks}, which say where a strip belongs to a neighbour, the lighter one. Pages: {@code core/docs/seams.md}.
+ */
+final class SeamClosing {
+    /** Strips up to so many seams wide are not closed, but asked about. */
+    private static final double ASKED = 3;
+
+    /** After so many maps the search ends, whatever is left; after two hardly anything is. */
+    private static final int MOST_ROUNDS = 4;
+
+    private SeamClosing() {}
+
+    /**
+     * A map, and what was closed in it.
+     *
+     * @param noded its sources name segments of the drawing alone
+     */
+    record Closed(Noded noded, List<Seam> seams) {}
+
+    static Closed close(FlatDrawing flat, MapSettings settings, Crew crew) {
+        Noded plain = PlanarMapper.noded(flat, settings, UnaryOperator.identity(), crew);
+        double seam = settings.seamMm() * Grid.STEPS_PER_MM;
+        if (seam < 1) {
+            return new Closed(plain, List.of());
+        }
+        Noded map = plain;
+        MapSettings deep = settings;
+        List<SeamStretch> found = SeamSearch.find(flat.drawing(), map, seam, ASKED * seam, settings.depth(), crew);
+        if (found.stream().anyMatch(stretch -> !stretch.known())) {
+            deep = settings.withDepth(MapSettings.ALL);
+            map = PlanarMapper.noded(flat, deep, UnaryOperator.identity(), crew);
+            found = SeamSearch.find(flat.drawing(), map, seam, ASKED * seam, deep.depth(), crew);
+        }
+        List<Seam> seams = SeamReport.of(found, new SeamStacks(map.stacks(), deep.depth()));
+        if (found.stream().noneMatch(SeamStretch::closes)) {
+            return new Closed(plain, seams);
+        }
+        Paints paints = new Paints(flat.drawing());
+        SeamMarks marks = new SeamMarks();
+        for (int round = 0; round < MOST_ROUNDS && found.stream().anyMatch(SeamStretch::closes); round++) {
+            marks.add(found, map.edges(), new SeamStacks(map.stacks(), deep.depth()), paints);
+            FlatDrawing marked = marks.over(flat, crew);
+            map = PlanarMapper.noded(marked, deep, marks.meaning(), crew);
+            map = SeamCrumbs.without(map, deep.depth(), flat.segments().size(), seam);
+            found = SeamSearch.find(marked.drawing(), map, seam, seam, deep.depth(), crew);
+        }
+        return new Closed(withoutMarks(Relabelling.cut(map, settings.depth(), paints), flat.segments()), seams);
+    }
+
+    /** Ends of marks across strips follow nothing that was drawn. */
+    private static Noded withoutMarks(Noded map, Segments drawn) {
+        EdgeTable edges = map.edges();
+        int[] source = edges.source().clone();
+        for (int e = 0; e < source.length; e++) {
+            source[e] = source[e] < drawn.size() ? source[e] : -1;
+        }
+        EdgeTable own =
+                new EdgeTable(edges.x(), edges.y(), edges.from(), edges.to(), edges.left(), edges.right(), source);
+        return new Noded(own, drawn, map.frame(), map.stacks());
+    }
+}

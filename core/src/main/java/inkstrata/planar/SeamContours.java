@@ -1,0 +1,97 @@
+package inkstrata.planar;
+
+import inkstrata.artwork.Area;
+import inkstrata.artwork.CurveSink;
+
+/**
+ * Which segments somebody drew in one go: those of one contour, of all contours of one stroke, or of one part of a mark.
+ *
+ * <p>What one such thing does to itself was drawn: a slit cut into a contour, a sharp inner corner, the inside of a curl. Different
+ * contours of a filled path may have been meant to meet, as programs that trace write all of one colour as one path.
+ */
+final class SeamContours {
+    /** The picture's edge. */
+    static final int FRAME = -1;
+
+    private final int[] contours;
+
+    private SeamContours(int[] contours) {
+        this.contours = contours;
+    }
+
+    static SeamContours of(Drawing drawing, Segments segments) {
+        int[] contours = new int[segments.size()];
+        int paths = drawing.areas().size() - drawing.marks();
+        int next = 0;
+        int s = 0;
+        while (s < contours.length) {
+            int outline = segments.outline(s);
+            int end = s + 1;
+            while (end < contours.length && segments.outline(end) == outline) {
+                end++;
+            }
+            next = outline < paths
+                    ? number(drawing.areas().get(outline), segments, s, end, next, contours)
+                    : numberParts(segments, s, end, next, contours);
+            s = end;
+        }
+        return new SeamContours(contours);
+    }
+
+    /** The number of what a segment belongs to; {@link #FRAME} for none. */
+    int of(int segment) {
+        return segment < 0 ? FRAME : contours[segment];
+    }
+
+    private static int number(Area area, Segments segments, int first, int end, int next, int[] contours) {
+        Moves moves = new Moves();
+        area.outline().sendTo(moves);
+        int contour = 0;
+        for (int s = first; s < end; s++) {
+            // The line that closes a contour has the number of the command after it.
+            while (contour < moves.at.size() && moves.at.get(contour) < segments.command(s)) {
+                contour++;
+            }
+            contours[s] = next + (area.drawnByPen() ? 0 : contour);
+        }
+        return next + moves.at.size() + 1;
+    }
+
+    /** A mark's segments name the part they belong to as their command. */
+    private static int numberParts(Segments segments, int first, int end, int before, int[] contours) {
+        int next = before;
+        for (int s = first; s < end; s++) {
+            if (s > first && segments.command(s) != segments.command(s - 1)) {
+                next++;
+            }
+            contours[s] = next;
+        }
+        return next + 1;
+    }
+
+    /** Where contours begin. */
+    private static final class Moves implements CurveSink {
+        private final Ints at = new Ints(4);
+        private int command;
+
+        @Override
+        public void moveTo(double x, double y) {
+            at.add(command++);
+        }
+
+        @Override
+        public void lineTo(double x, double y) {
+            command++;
+        }
+
+        @Override
+        public void quadTo(double x1, double y1, double x, double y) {
+            command++;
+        }
+
+        @Override
+        public void cubicTo(double x1, double y1, double x2, double y2, double x, double y) {
+            command++;
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package inkstrata.planar;
+
+import inkstrata.measure.Grid;
+import inkstrata.measure.Place;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Tells what strips were found. */
+final class SeamReport {
+    /** A strip too wide to be closed is asked about only if it is longer than so many times its width: two shapes that merely pass each other are not. */
+    private static final double LONG = 10;
+
+    private SeamReport() {}
+
+    /** One for each pair of contours that run along each other, in the order of {@link Seam}. */
+    static List<Seam> of(List<SeamStretch> stretches, SeamStacks stacks) {
+        Map<Pair, Sum> sums = new LinkedHashMap<>();
+        for (SeamStretch stretch : stretches) {
+            sums.computeIfAbsent(Pair.of(stretch), p -> new Sum()).add(stretch);
+        }
+        List<Seam> seams = new ArrayList<>();
+        sums.forEach((pair, sum) -> {
+            // Both sides were counted.
+            double length = sum.length / 2;
+            if (pair.closes || length >= LONG * sum.widest) {
+                Place place = new Place(
+                        Grid.STEP_MM * (sum.at.x() + sum.at.toX()) / 2, Grid.STEP_MM * (sum.at.y() + sum.at.toY()) / 2);
+                seams.add(new Seam(
+                        stacks.shows(pair.strip),
+                        stacks.shows(pair.one),
+                        stacks.shows(pair.other),
+                        length * Grid.STEP_MM,
+                        sum.widest * Grid.STEP_MM,
+                        place,
+                        pair.closes));
+            }
+        });
+        return seams.stream().sorted().toList();
+    }
+
+    private record Pair(boolean closes, int strip, int contour, int facing, int one, int other) {
+        static Pair of(SeamStretch stretch) {
+            return stretch.contour() < stretch.facing()
+                    ? new Pair(
+                            stretch.closes(),
+                            stretch.strip(),
+                            stretch.contour(),
+                            stretch.facing(),
+                            stretch.one(),
+                            stretch.other())
+                    : new Pair(
+                            stretch.closes(),
+                            stretch.strip(),
+                            stretch.facing(),
+                            stretch.contour(),
+                            stretch.other(),
+                            stretch.one());
+        }
+    }
+
+    private static final class Sum {
+        private double length;
+        private double widest = -1;
+        private SeamWay at;
+
+        void add(SeamStretch stretch) {
+            length += stretch.length();
+            SeamWay way = stretch.first().length() > stretch.last().length() ? stretch.first() : stretch.last();
+            if (stretch.widest() > widest) {
+                widest = stretch.widest();
+                at = way;
+            }
+        }
+    }
+}

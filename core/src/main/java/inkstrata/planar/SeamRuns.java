@@ -1,0 +1,81 @@
+package inkstrata.planar;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Stretches that go on from each other along one side of a strip. */
+final class SeamRuns {
+    private SeamRuns() {}
+
+    /**
+     * The runs of all stretches that close, each of one kind of strip, along the contour of the lower number; the other side would say
+     * the same.
+     *
+     * <p>At their ends they lose the stretches from which all ways lead to one vertex: there the other side has ended.
+     */
+    static List<List<SeamStretch>> of(List<SeamStretch> stretches, SeamStacks stacks) {
+        List<SeamStretch> closing = stretches.stream()
+                .filter(stretch -> stretch.closes() && stretch.contour() < stretch.facing())
+                .toList();
+        int n = closing.size();
+        Map<End, Integer> starts = new HashMap<>();
+        for (int i = 0; i < n; i++) {
+            starts.put(End.of(closing.get(i), closing.get(i).first(), stacks), i);
+        }
+        int[] next = new int[n];
+        boolean[] follows = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            next[i] = starts.getOrDefault(End.of(closing.get(i), closing.get(i).last(), stacks), -1);
+            if (next[i] >= 0 && follows[next[i]]) {
+                next[i] = -1;
+            } else if (next[i] >= 0) {
+                follows[next[i]] = true;
+            }
+        }
+        boolean[] done = new boolean[n];
+        List<List<SeamStretch>> runs = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            if (!follows[i]) {
+                add(i, closing, next, done, runs);
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            if (!done[i]) {
+                add(i, closing, next, done, runs);
+            }
+        }
+        return runs;
+    }
+
+    /** Where a stretch starts or ends, and what its strip becomes. */
+    private record End(int strip, int becomes, int x, int y) {
+        static End of(SeamStretch stretch, SeamWay way, SeamStacks stacks) {
+            return new End(stretch.strip(), stacks.lighter(stretch.one(), stretch.other()), way.x(), way.y());
+        }
+    }
+
+    private static void add(
+            int start, List<SeamStretch> closing, int[] next, boolean[] done, List<List<SeamStretch>> runs) {
+        List<SeamStretch> run = new ArrayList<>();
+        int i = start;
+        while (i >= 0 && !done[i]) {
+            done[i] = true;
+            run.add(closing.get(i));
+            i = next[i];
+        }
+        boolean isClosed = i == start;
+        int first = 0;
+        int end = run.size();
+        while (!isClosed && first < end && run.get(first).isFan()) {
+            first++;
+        }
+        while (!isClosed && end > first && run.get(end - 1).isFan()) {
+            end--;
+        }
+        if (first < end) {
+            runs.add(run.subList(first, end));
+        }
+    }
+}
