@@ -42,7 +42,6 @@ class KeptTest {
               - {name: four,  prints: "#1c1c1c"}
             order: [one, two, three, four]
             """;
-    private static final Job ALL = JobReader.read("job.yaml", INKS + "use: {reduction: {enabled: true}}");
     private static final Job KEPT =
             JobReader.read("job.yaml", INKS + "use: {reduction: {enabled: true, keep: \"#moon, #lamp\"}}");
 
