@@ -62,13 +62,16 @@ record WrittenFilm(
      * How different programs write.
      *
      * <p>One unit is one millimetre, one path; hundreds of units to the inch, groups in groups, a polygon for each shell; points, style
-     * sheet, white paper, holes painted white; centimetres, a symbol that is used.
+     * sheet, white paper, holes painted white; centimetres, a symbol that is used; a black page behind a clip; a fill with a hairline of 2 µm around it, in
+     * style attributes.
      */
     enum Hand {
         PLAIN,
         GROUPS,
         PAPER,
-        SYMBOL
+        SYMBOL,
+        CLIP,
+        STROKE
     }
 
     String svg(Hand hand, double side) {
@@ -112,6 +115,23 @@ record WrittenFilm(
                 <use xlink:href="#picture" transform="scale(10)"/>
                 %5$s</svg>
                 """.formatted(page / 10, -MARGIN * 10, page * 10, group(path(picture, 1)), marks(10));
+            case CLIP ->
+                """
+                <svg xmlns="http://www.w3.org/2000/svg" width="%1$.6fmm" height="%1$.6fmm" viewBox="%2$.6f %2$.6f %1$.6f %1$.6f">
+                <defs><clipPath id="picture">%3$s</clipPath></defs>
+                %4$s%5$s</svg>
+                """.formatted(
+                                page,
+                                -MARGIN,
+                                path(picture, 1).replace("fill-rule", "clip-rule"),
+                                group(
+                                        "<rect clip-path=\"url(#picture)\" x=\"%1$.6f\" y=\"%1$.6f\" width=\"%2$.6f\" height=\"%2$.6f\"/>"
+                                                .formatted(-MARGIN, page)),
+                                marks(1));
+            case STROKE -> """
+                <svg xmlns="http://www.w3.org/2000/svg" width="%1$.6fmm" height="%1$.6fmm" viewBox="%2$.6f %2$.6f %1$.6f %1$.6f">
+                <g style="stroke:#000;stroke-width:.002;stroke-linejoin:round;stroke-miterlimit:4">%3$s</g>%4$s</svg>
+                """.formatted(page, -MARGIN, group(path(picture, 1)), marks(1));
         };
     }
 

@@ -51,7 +51,7 @@ class FilmFormatsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"svg", "pdf", "pdf-inks", "tiff", "png"})
+    @ValueSource(strings = {"svg", "pdf", "tiff"})
     void soAreMirroredOnesForTheBack(String format) throws IOException {
         job("sheet: {size: 140 x 130 mm, print: back}\nartwork: {place: {x: 15 mm, y: 30 mm}}\n"
                 + "use: {positive: {formats: " + format + ", resolution: 600}}");
