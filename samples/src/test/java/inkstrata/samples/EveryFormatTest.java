@@ -22,6 +22,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -138,7 +139,10 @@ class EveryFormatTest {
                     sheets(formats, name, page).forEach(sheet -> drawings.add(sheet.read()));
                 }
             } else if (isFilm) {
-                for (FilmSheet sheet : sheets(formats, name, file.getValue())) {
+                List<FilmSheet> sheets = new ArrayList<>(sheets(formats, name, file.getValue()));
+                // Plates lie as seen from the front; their names begin with their numbers.
+                sheets.sort(Comparator.comparing(FilmSheet::label));
+                for (FilmSheet sheet : sheets) {
                     drawings.add(placed(sheet.read(), name, files));
                 }
             }
