@@ -70,8 +70,7 @@ final class ReadVerb implements Callable<Integer> {
             Map<Rgb, Double> visible = Separator.visible(map);
             List<Note> notes = Stream.concat(
                             artwork.notes().stream(),
-                            Stream.concat(
-                                    SwallowedNotes.of(map.swallowed()).stream(), SeamNotes.of(map, job).stream()))
+                            Stream.concat(SwallowedNotes.of(map.swallowed()).stream(), SeamNotes.of(map, job).stream()))
                     .toList();
             if (inkstrata.json()) {
                 out.println(Json.text(json(artwork, visible, notes)));
