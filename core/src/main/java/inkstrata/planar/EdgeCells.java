@@ -104,8 +104,8 @@ final class EdgeCells {
         double slope = u1 == u0 ? 0 : (v1 - v0) / (double) (u1 - u0);
         int last = cell(u1 + half);
         for (int column = cell(u0 - half); column <= last; column++) {
-            double near = Math.max(u0, (double) column * reach - half);
-            double far = Math.min(u1, (double) (column + 1) * reach + half);
+            double near = Math.max((double) u0, (double) column * reach - half);
+            double far = Math.min((double) u1, (double) (column + 1) * reach + half);
             double a = v0 + slope * (near - u0);
             double b = v0 + slope * (far - u0);
             int lowest = cell((long) Math.floor(Math.min(a, b)) - half);
