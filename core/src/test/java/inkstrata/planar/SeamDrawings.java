@@ -23,7 +23,7 @@ public final class SeamDrawings {
 
     private SeamDrawings() {}
 
-    public static final String[] KINDS = {"bricks", "sectors", "rings", "cells", "noise"};
+    public static final List<String> KINDS = List.of("bricks", "sectors", "rings", "cells", "noise");
 
     /**
      * One of them.
