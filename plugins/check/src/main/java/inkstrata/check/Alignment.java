@@ -102,20 +102,19 @@ final class Alignment {
                 .toList();
         Rated best = null;
         for (Affine guess : bestFirst) {
-            Affine place = improved(film, film.few, guess, Nearing.SIMILAR, FARTHEST_MM);
+            Affine place = improved(film.few, guess, Nearing.SIMILAR, FARTHEST_MM);
             Rated rated = new Rated(place, residual(few, film, place));
             best = best == null || rated.residual() < best.residual() ? rated : best;
             if (best.residual() < EXACT) {
                 break;
             }
         }
-        return Optional.ofNullable(best)
-                .map(rated -> improved(film, film.points, rated.place(), Nearing.SIMILAR, NEARBY_MM));
+        return Optional.ofNullable(best).map(rated -> improved(film.points, rated.place(), Nearing.SIMILAR, NEARBY_MM));
     }
 
     /** The same where it may be stretched and slanted a little, too. */
     Affine stretched(Outline film, Affine guess) {
-        return improved(film, film.points, guess, Nearing.FREE, NEARBY_MM);
+        return improved(film.points, guess, Nearing.FREE, NEARBY_MM);
     }
 
     /** How much of what was planned has the film's outline that near, of 1. */
@@ -128,7 +127,7 @@ final class Alignment {
         return (double) near / Math.max(1, planned.points.size());
     }
 
-    private Affine improved(Outline film, List<Spot> points, Affine guess, Nearing nearing, double farthestMm) {
+    private Affine improved(List<Spot> points, Affine guess, Nearing nearing, double farthestMm) {
         Affine place = guess;
         double reach = farthestMm;
         int rounds = farthestMm > NEARBY_MM ? ROUNDS : LAST_ROUNDS;

@@ -17,7 +17,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
@@ -51,7 +50,7 @@ final class PdfMarks extends PDFGraphicsStreamEngine {
 
     private final AffineTransform toMm;
     private final List<PdfMark> marks = new ArrayList<>();
-    private final Map<Path2D, Clip> clips = new IdentityHashMap<>();
+    private final IdentityHashMap<Path2D, Clip> clips = new IdentityHashMap<>();
     private GeneralPath path = new GeneralPath();
     private GeneralPath letters = new GeneralPath();
     private int pendingClip = -1;
