@@ -62,7 +62,7 @@ record Counted(Separation planned, List<Integer> pulls, List<Integer> passedOver
         double all =
                 planned.artwork().frame().width() * planned.artwork().frame().height();
         return inked.minus(counts(planned, pull)).isEmpty()
-                || !pull(planned, pull).ground() && planned.printed().get(pull).areaMm2() >= all * (1 - ROUNDING);
+                || (!pull(planned, pull).ground() && planned.printed().get(pull).areaMm2() >= all * (1 - ROUNDING));
     }
 
     private static StackSet prints(Separation planned, List<Integer> pulls) {

@@ -114,8 +114,8 @@ class ForeignPdfTest {
     @Test
     void pagesHaveTheirLabels() throws IOException {
         try (PDDocument document = new PDDocument()) {
-            document.addPage(page(document));
-            document.addPage(page(document));
+            document.addPage(page());
+            document.addPage(page());
             PDPageLabels labels = new PDPageLabels(document);
             for (int page = 0; page < 2; page++) {
                 PDPageLabelRange range = new PDPageLabelRange();
@@ -148,7 +148,7 @@ class ForeignPdfTest {
     @Test
     void streamsThatUnpackWithoutEndAreRefused() throws IOException {
         try (PDDocument document = new PDDocument()) {
-            PDPage page = page(document);
+            PDPage page = page();
             document.addPage(page);
             ByteArrayOutputStream packed = new ByteArrayOutputStream();
             try (java.util.zip.DeflaterOutputStream out = new java.util.zip.DeflaterOutputStream(packed)) {
@@ -178,7 +178,7 @@ class ForeignPdfTest {
 
     private static Film film(Painting painting) throws IOException {
         try (PDDocument document = new PDDocument()) {
-            PDPage page = page(document);
+            PDPage page = page();
             document.addPage(page);
             try (PDPageContentStream content = new PDPageContentStream(document, page)) {
                 painting.on(content);
@@ -188,7 +188,7 @@ class ForeignPdfTest {
         }
     }
 
-    private static PDPage page(PDDocument document) {
+    private static PDPage page() {
         return new PDPage(new PDRectangle(100 * K, 80 * K));
     }
 
@@ -200,7 +200,7 @@ class ForeignPdfTest {
 
     private static byte[] written(Hand hand) throws IOException {
         try (PDDocument document = new PDDocument()) {
-            PDPage page = page(document);
+            PDPage page = page();
             document.addPage(page);
             float unit = K;
             if (hand == Hand.TURNED) {
@@ -303,7 +303,7 @@ class ForeignPdfTest {
     /** A square of rust, and over a quarter of it one of another. */
     private static byte[] plates(boolean overprints) throws IOException {
         try (PDDocument document = new PDDocument()) {
-            PDPage page = page(document);
+            PDPage page = page();
             document.addPage(page);
             try (PDPageContentStream content = new PDPageContentStream(document, page)) {
                 PDExtendedGraphicsState state = new PDExtendedGraphicsState();
