@@ -111,6 +111,8 @@ final class ArtworkWalk {
             leaveOut(element, leftOut, before);
         } catch (Reach.Exceeded far) {
             leaveOut(element, tooFar(source), before);
+        } catch (Strokes.TooManyDashes tooMany) {
+            leaveOut(element, tooManyDashes(tooMany, source), before);
         }
     }
 
@@ -143,6 +145,18 @@ final class ArtworkWalk {
                                 "it or its clip reaches more than %.0f km from the sheet.",
                                 Reach.KILOMETRES),
                         "Mend its numbers and transforms, or take it out.");
+    }
+
+    private RuntimeException tooManyDashes(Strokes.TooManyDashes tooMany, Source source) {
+        return reading.refusals()
+                .refuse(
+                        source,
+                        String.format(
+                                Locale.ROOT,
+                                "its dashes are so short that there would be %.0f of them; %.0f are the limit.",
+                                tooMany.count(),
+                                Limits.DASHES),
+                        "Lengthen the dashes in stroke-dasharray, or draw a solid line.");
     }
 
     private boolean applies(Element element) {

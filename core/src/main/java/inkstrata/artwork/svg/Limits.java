@@ -24,6 +24,9 @@ final class Limits {
     /** Elements that would be drawn when every {@code use}, clip, mask, marker and pattern has been followed. */
     static final long DRAWN_ELEMENTS = 4_000_000;
 
+    /** Of one stroke; more are no drawing but a mistake in the numbers. */
+    static final double DASHES = 200_000;
+
     /** Rules in all style sheets together. */
     static final int STYLE_RULES = 50_000;
 

@@ -1,8 +1,8 @@
 package inkstrata.artwork.svg;
 
 /**
- * How far from the sheet a drawing may reach: far enough for any background that sticks out, near enough that Java2D, whose
- * strokes are 32-bit, neither overflows nor walks for ever.
+ * How far from the sheet a drawing may reach: far enough for any background that sticks out, near enough that no number
+ * overflows and no loop walks for ever.
  */
 final class Reach {
     static final double KILOMETRES = 10;

@@ -1,7 +1,8 @@
 package inkstrata.artwork.svg;
 
 import inkstrata.artwork.Source;
-import java.awt.Shape;
+import inkstrata.artwork.stroke.StrokeStyle;
+import inkstrata.artwork.stroke.Stroker;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
@@ -11,9 +12,6 @@ import org.w3c.dom.Element;
 
 /** Lays down the fill, the stroke and the markers of a shape element (SVG 2, chapter 13). */
 final class ShapePainter {
-    /** More dashes than this on one element are no drawing but a mistake in the numbers. */
-    static final double MOST_DASHES = 200_000;
-
     private final Reading reading;
     private final Canvas canvas;
 
@@ -81,25 +79,11 @@ final class ShapePainter {
             StrokeStyle inMm = style.scaled(reading.hostUnitMm());
             Scene sheet =
                     new Scene(new AffineTransform(), scene.viewport(), scene.clips(), scene.group(), scene.layers());
-            canvas.addStroke(stroked(onSheet, inMm, 1, source), paint.get(), sheet, source);
+            canvas.addStroke(Strokes.outline(onSheet, inMm, 1), paint.get(), sheet, source);
             return;
         }
         canvas.addStroke(
-                stroked(outline.path(), style, largestScale(scene.toMm()), source), paint.get(), scene, source);
-    }
-
-    private Shape stroked(Path2D.Double path, StrokeStyle style, double unitMm, Source source) {
-        if (style.isDashed()) {
-            double count = PathLength.of(path) / style.dashPeriod() * style.dashes().length;
-            if (count > MOST_DASHES) {
-                throw reading.refusals()
-                        .refuse(
-                                source,
-                                "its dashes are so short that there would be " + Math.round(count) + " of them.",
-                                "Lengthen the dashes in stroke-dasharray, or draw a solid line.");
-            }
-        }
-        return Stroker.outline(path, style, unitMm);
+                Strokes.outline(outline.path(), style, largestScale(scene.toMm())), paint.get(), scene, source);
     }
 
     /** {@code pathLength} says how long the author takes the path to be; dashes are measured in that (SVG 2, section 9.6.1). */
@@ -109,7 +93,7 @@ final class ShapePainter {
             return style;
         }
         double stated = new Lengths(element, new Viewport(0, 0)).parse(text, 0).orElse(0);
-        double measured = PathLength.of(path);
+        double measured = Stroker.length(path);
         if (!(stated > 0 && measured > 0)) {
             reading.notes().warning(source, "pathLength " + text + " is not more than 0 and was left out");
             return style;

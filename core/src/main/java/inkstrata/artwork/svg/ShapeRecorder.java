@@ -1,5 +1,6 @@
 package inkstrata.artwork.svg;
 
+import inkstrata.artwork.stroke.StrokeStyle;
 import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -18,6 +19,8 @@ import java.awt.image.ImageObserver;
 import java.awt.image.RenderedImage;
 import java.awt.image.renderable.RenderableImage;
 import java.text.AttributedCharacterIterator;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.apache.batik.ext.awt.g2d.AbstractGraphics2D;
 import org.apache.batik.ext.awt.g2d.GraphicContext;
@@ -67,20 +70,36 @@ final class ShapeRecorder extends AbstractGraphics2D {
     public void draw(Shape shape) {
         BasicStroke stroke = (BasicStroke) getStroke();
         float[] dashes = stroke.getDashArray();
-        double[] lengths = new double[dashes == null ? 0 : dashes.length];
-        for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = dashes[i];
+        List<Double> lengths = new ArrayList<>();
+        for (int i = 0; dashes != null && i < dashes.length; i++) {
+            lengths.add((double) dashes[i]);
         }
         StrokeStyle style = new StrokeStyle(
                 stroke.getLineWidth(),
-                stroke.getEndCap(),
-                stroke.getLineJoin(),
+                cap(stroke.getEndCap()),
+                join(stroke.getLineJoin()),
                 stroke.getMiterLimit(),
                 lengths,
                 stroke.getDashPhase());
         if (style.width() > 0) {
-            tell(Stroker.outline(new Path2D.Double(shape), style, unitMm));
+            tell(Strokes.outline(new Path2D.Double(shape), style, unitMm));
         }
+    }
+
+    private static StrokeStyle.Cap cap(int cap) {
+        return switch (cap) {
+            case BasicStroke.CAP_ROUND -> StrokeStyle.Cap.ROUND;
+            case BasicStroke.CAP_SQUARE -> StrokeStyle.Cap.SQUARE;
+            default -> StrokeStyle.Cap.BUTT;
+        };
+    }
+
+    private static StrokeStyle.Join join(int join) {
+        return switch (join) {
+            case BasicStroke.JOIN_ROUND -> StrokeStyle.Join.ROUND;
+            case BasicStroke.JOIN_BEVEL -> StrokeStyle.Join.BEVEL;
+            default -> StrokeStyle.Join.MITER;
+        };
     }
 
     private void tell(Shape shape) {

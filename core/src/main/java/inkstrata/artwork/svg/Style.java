@@ -1,7 +1,7 @@
 package inkstrata.artwork.svg;
 
 import inkstrata.artwork.FillRule;
-import java.awt.BasicStroke;
+import inkstrata.artwork.stroke.StrokeStyle;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.batik.bridge.CSSUtilities;
@@ -77,19 +77,20 @@ final class Style {
 
     static StrokeStyle stroke(Element element) {
         Value dashes = value(element, SVGCSSEngine.STROKE_DASHARRAY_INDEX);
-        double[] lengths = new double[dashes.getCssValueType() == CSSValue.CSS_VALUE_LIST ? dashes.getLength() : 0];
-        for (int i = 0; i < lengths.length; i++) {
-            lengths[i] = exact(dashes.item(i).getFloatValue());
+        List<Double> lengths = new ArrayList<>();
+        int count = dashes.getCssValueType() == CSSValue.CSS_VALUE_LIST ? dashes.getLength() : 0;
+        for (int i = 0; i < count; i++) {
+            lengths.add(exact(dashes.item(i).getFloatValue()));
         }
-        int cap = switch (ident(element, SVGCSSEngine.STROKE_LINECAP_INDEX)) {
-            case CSSConstants.CSS_ROUND_VALUE -> BasicStroke.CAP_ROUND;
-            case CSSConstants.CSS_SQUARE_VALUE -> BasicStroke.CAP_SQUARE;
-            default -> BasicStroke.CAP_BUTT;
+        StrokeStyle.Cap cap = switch (ident(element, SVGCSSEngine.STROKE_LINECAP_INDEX)) {
+            case CSSConstants.CSS_ROUND_VALUE -> StrokeStyle.Cap.ROUND;
+            case CSSConstants.CSS_SQUARE_VALUE -> StrokeStyle.Cap.SQUARE;
+            default -> StrokeStyle.Cap.BUTT;
         };
-        int join = switch (ident(element, SVGCSSEngine.STROKE_LINEJOIN_INDEX)) {
-            case CSSConstants.CSS_ROUND_VALUE -> BasicStroke.JOIN_ROUND;
-            case CSSConstants.CSS_BEVEL_VALUE -> BasicStroke.JOIN_BEVEL;
-            default -> BasicStroke.JOIN_MITER;
+        StrokeStyle.Join join = switch (ident(element, SVGCSSEngine.STROKE_LINEJOIN_INDEX)) {
+            case CSSConstants.CSS_ROUND_VALUE -> StrokeStyle.Join.ROUND;
+            case CSSConstants.CSS_BEVEL_VALUE -> StrokeStyle.Join.BEVEL;
+            default -> StrokeStyle.Join.MITER;
         };
         return new StrokeStyle(
                 exact(value(element, SVGCSSEngine.STROKE_WIDTH_INDEX).getFloatValue()),
