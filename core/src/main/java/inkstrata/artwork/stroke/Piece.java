@@ -12,13 +12,7 @@ package inkstrata.artwork.stroke;
  * @param isLine whether the sides are straight lines
  */
 record Piece(
-        Station from,
-        Station to,
-        double[] left,
-        double[] right,
-        double[] centres,
-        double[] beyond,
-        boolean isLine) {
+        Station from, Station to, double[] left, double[] right, double[] centres, double[] beyond, boolean isLine) {
     /** Whether the pen goes forwards all along. */
     boolean isGentle() {
         return centres == null;

@@ -141,8 +141,7 @@ final class Pieces {
         double step = to - from;
         double[] left = Fitting.end(start, end, step, half);
         double[] right = Fitting.end(start, end, step, -half);
-        if (!anyway
-                && !(Fitting.follows(left, leg, from, to, half) && Fitting.follows(right, leg, from, to, -half))) {
+        if (!anyway && !(Fitting.follows(left, leg, from, to, half) && Fitting.follows(right, leg, from, to, -half))) {
             return false;
         }
         if (forwards(middle) >= 0 || leg.isLine()) {

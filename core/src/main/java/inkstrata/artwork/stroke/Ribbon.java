@@ -65,7 +65,8 @@ final class Ribbon {
                 corner(spans.get(i), spans.get(0), end, first, true);
                 closeUp();
             } else {
-                start = corner(spans.get(i), spans.get(i + 1), end, spans.get(i + 1).start(), false);
+                start = corner(
+                        spans.get(i), spans.get(i + 1), end, spans.get(i + 1).start(), false);
             }
         }
     }

@@ -28,14 +28,14 @@ record Station(double x, double y, double tx, double ty, double speed, double tu
         if (speed > leg.still()) {
             double cross = dx * ddy - dy * ddx;
             double crossRate = dx * leg.dddy() - dy * leg.dddx();
-            double rate = cross == 0
-                    ? 0
-                    : speed * (3 * (dx * ddx + dy * ddy) - speed * speed * (crossRate / cross)) / cross;
+            double rate =
+                    cross == 0 ? 0 : speed * (3 * (dx * ddx + dy * ddy) - speed * speed * (crossRate / cross)) / cross;
             return new Station(x, y, dx / speed, dy / speed, speed, cross / (speed * speed), rate);
         }
         double acceleration = Math.hypot(ddx, ddy);
         if (acceleration > leg.still()) {
-            // Seen from t the path goes along its second derivative, backwards before t; the limits are those of Taylor's series.
+            // Seen from t the path goes along its second derivative, backwards before t; the limits are those of
+            // Taylor's series.
             int way = forwards ? 1 : -1;
             double cross = ddx * leg.dddy() - ddy * leg.dddx();
             double turning = cross / (2 * acceleration * acceleration);

@@ -13,8 +13,7 @@ import java.util.List;
  * @param dashes lengths on and off in turn; none for a solid line
  * @param dashOffset where in the pattern a line starts
  */
-public record StrokeStyle(
-        double width, Cap cap, Join join, double miterLimit, List<Double> dashes, double dashOffset) {
+public record StrokeStyle(double width, Cap cap, Join join, double miterLimit, List<Double> dashes, double dashOffset) {
     /** The ends of open lines and of dashes. */
     public enum Cap {
         BUTT,

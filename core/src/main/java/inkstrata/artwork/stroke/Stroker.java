@@ -53,7 +53,6 @@ public final class Stroker {
         }
         return style.isDashed()
                 ? Dashes.of(subpath, style, dots)
-                : List.of(new Run(
-                        subpath.legs().stream().map(Span::whole).toList(), subpath.closed()));
+                : List.of(new Run(subpath.legs().stream().map(Span::whole).toList(), subpath.closed()));
     }
 }

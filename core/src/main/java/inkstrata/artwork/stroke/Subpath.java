@@ -58,8 +58,7 @@ record Subpath(double startX, double startY, List<Leg> legs, boolean closed) {
                         y = startY;
                     }
                     case PathIterator.SEG_LINETO -> leg(Leg.line(x, y, c[0], c[1]), c[0], c[1]);
-                    case PathIterator.SEG_QUADTO ->
-                        leg(Leg.quadratic(x, y, c[0], c[1], c[2], c[3]), c[2], c[3]);
+                    case PathIterator.SEG_QUADTO -> leg(Leg.quadratic(x, y, c[0], c[1], c[2], c[3]), c[2], c[3]);
                     case PathIterator.SEG_CUBICTO ->
                         leg(Leg.cubic(x, y, c[0], c[1], c[2], c[3], c[4], c[5]), c[4], c[5]);
                     default -> {

@@ -22,9 +22,8 @@ final class Strokes {
     static Path2D.Double outline(Path2D.Double path, StrokeStyle style, double unitMm) {
         check(path, style, unitMm);
         if (style.isDashed()) {
-            double count = Stroker.length(path)
-                    / style.dashPeriod()
-                    * style.dashes().size();
+            double count =
+                    Stroker.length(path) / style.dashPeriod() * style.dashes().size();
             if (count > Limits.DASHES) {
                 throw new TooManyDashes(count);
             }

@@ -152,8 +152,8 @@ class StrokeFormulasTest {
     @ParameterizedTest
     @CsvSource({"10, 2", "10, 19.9", "10, 20", "3, 12", "0.01, 8"})
     void circlesAreRingsOrDiscs(double radius, double width) throws IOException {
-        String circle = "d='M" + (30 - radius) + " 30a" + radius + " " + radius + " 0 1 1 " + 2 * radius + " 0a" + radius
-                + " " + radius + " 0 1 1 -" + 2 * radius + " 0z' stroke-width='" + width + "'";
+        String circle = "d='M" + (30 - radius) + " 30a" + radius + " " + radius + " 0 1 1 " + 2 * radius + " 0a"
+                + radius + " " + radius + " 0 1 1 -" + 2 * radius + " 0z' stroke-width='" + width + "'";
         double inner = Math.max(0, radius - width / 2);
         double outer = radius + width / 2;
         assertThat(area(read(circle)))

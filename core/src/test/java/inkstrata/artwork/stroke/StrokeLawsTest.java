@@ -100,7 +100,9 @@ class StrokeLawsTest {
             }
         }
         assertThat(sure).as("places of stroke %d: %s", seed, drawn).isGreaterThan(30);
-        assertThat(specks(outline, truth)).as("specks of stroke %d: %s", seed, drawn).isEmpty();
+        assertThat(specks(outline, truth))
+                .as("specks of stroke %d: %s", seed, drawn)
+                .isEmpty();
     }
 
     private static boolean isSure(TrueStroke truth, double[] place, boolean covered) {
@@ -179,8 +181,7 @@ class StrokeLawsTest {
         return specks;
     }
 
-    private static void speck(
-            Ring ring, boolean isHole, Rectangle2D box, TrueStroke truth, List<String> specks) {
+    private static void speck(Ring ring, boolean isHole, Rectangle2D box, TrueStroke truth, List<String> specks) {
         double area = 0;
         double around = 0;
         for (int i = 0; i < ring.size(); i++) {

@@ -71,7 +71,10 @@ final class TrueStroke {
 
     private static double at(double[] c, int axis, double t) {
         double u = 1 - t;
-        return u * u * u * c[axis] + 3 * u * u * t * c[2 + axis] + 3 * u * t * t * c[4 + axis] + t * t * t * c[6 + axis];
+        return u * u * u * c[axis]
+                + 3 * u * u * t * c[2 + axis]
+                + 3 * u * t * t * c[4 + axis]
+                + t * t * t * c[6 + axis];
     }
 
     private static double slope(double[] c, int axis, double t) {
@@ -90,8 +93,7 @@ final class TrueStroke {
     double[] beside(int leg, double t, double aside) {
         double[] c = legs.get(leg);
         double speed = speed(c, t);
-        return new double[] {
-            at(c, 0, t) - aside * slope(c, 1, t) / speed, at(c, 1, t) + aside * slope(c, 0, t) / speed
+        return new double[] {at(c, 0, t) - aside * slope(c, 1, t) / speed, at(c, 1, t) + aside * slope(c, 0, t) / speed
         };
     }
 
