@@ -75,6 +75,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         plugins.check(job);
         Sheet sheet = SheetLayout.sheet(artwork, job);
         List<Planner> planners = Claims.settled(plugins.planners(), job);
+        DrawnColours.check(artwork);
         Visible seen = Visible.of(
                 SheetLayout.place(Drawings.bound(artwork, drawings(plugins, job), job), sheet, job),
                 MapSettings.DEFAULT);

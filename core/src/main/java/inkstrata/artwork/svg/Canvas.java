@@ -20,9 +20,11 @@ final class Canvas {
 
     private final List<FlatShape> shapes = new ArrayList<>();
     private final ClipBoxes boxes;
+    private final Budget budget;
 
-    Canvas(ClipBoxes boxes) {
+    Canvas(ClipBoxes boxes, Budget budget) {
         this.boxes = boxes;
+        this.budget = budget;
     }
 
     List<FlatShape> shapes() {
@@ -65,6 +67,7 @@ final class Canvas {
                 clips.add(clip);
             }
         }
+        budget.curves(outline.commandCount(), source);
         Area area = new Area(outline, rule, byPen);
         shapes.add(new FlatShape(area, paint.colour(), paint.opacity(), scene.group(), clips, source));
     }

@@ -28,12 +28,24 @@ final class DocumentBuilding extends DefaultHandler2 {
     private int entities;
     private int depth;
     private int elements;
+    private final long memory;
+    private long needed;
     /** Where the last event ended, which is where the next tag starts; the parser itself only tells where a tag ends. */
     private int line = 1;
 
     DocumentBuilding(String fileName, Notes notes) {
+        this(fileName, notes, Runtime.getRuntime().maxMemory());
+    }
+
+    /**
+     * Builds within so much memory.
+     *
+     * @param memory in bytes
+     */
+    DocumentBuilding(String fileName, Notes notes, long memory) {
         this.fileName = fileName;
         this.notes = notes;
+        this.memory = memory;
     }
 
     SVGOMDocument document() {
@@ -122,6 +134,20 @@ final class DocumentBuilding extends DefaultHandler2 {
                     here,
                     "the drawing has more than " + Limits.ELEMENTS + " elements.",
                     "Merge shapes of one colour, or split the drawing.");
+        }
+        needed += OpenSvgImplementation.isLean(here.element()) ? Limits.SHAPE_BYTES : Limits.ELEMENT_BYTES;
+        if (needed > memory) {
+            throw new ArtworkException(
+                    fileName,
+                    here,
+                    String.format(
+                            Locale.ROOT,
+                            "the drawing has more than %d elements, which is as many as fit into the %d MiB of memory that"
+                                    + " the program may use.",
+                            elements,
+                            memory >> 20),
+                    "Merge shapes of one colour, split the drawing, or give the program more memory:"
+                            + " JDK_JAVA_OPTIONS=-Xmx8g.");
         }
         if (attributes > Limits.ATTRIBUTES) {
             throw new ArtworkException(

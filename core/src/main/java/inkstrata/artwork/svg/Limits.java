@@ -12,6 +12,21 @@ final class Limits {
 
     static final int ELEMENTS = 2_000_000;
 
+    /**
+     * What a basic shape takes while the drawing is read, in bytes, seen for rectangles with six attributes and rounded up. A
+     * file with more elements than the program's memory holds is refused before that runs out.
+     */
+    static final long SHAPE_BYTES = 3_500;
+
+    /** The same for any other element, a path of few points too. */
+    static final long ELEMENT_BYTES = 7_000;
+
+    /** Letters, digits, blanks and signs in all texts that are drawn, copies included; each becomes some 30 curves. */
+    static final int LETTERS = 100_000;
+
+    /** Lines and curves of all shapes that are drawn, copies and strokes included. */
+    static final int CURVES = 12_000_000;
+
     /** On one element. */
     static final int ATTRIBUTES = 500;
 

@@ -1,5 +1,6 @@
 package inkstrata.artwork.svg;
 
+import java.util.Set;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.css.engine.CSSContext;
@@ -12,6 +13,7 @@ import org.apache.batik.dom.AbstractStylableDocument;
 import org.apache.batik.dom.GenericElementNS;
 import org.apache.batik.dom.util.DOMUtilities;
 import org.apache.batik.util.ParsedURL;
+import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
 
 /** Batik's SVG elements, plus plain ones for names of the SVG namespace that Batik would stop at. */
@@ -21,16 +23,24 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
 
     private static final long serialVersionUID = 1L;
 
+    /** Shapes of which nothing else refers to the geometry; paths may guide text. */
+    private static final Set<String> LEAN = Set.of("rect", "circle", "ellipse", "line", "polyline", "polygon");
+
     /** SVG 2, section 6.7; Batik looks for its own copy beside this class and, when there is none, goes without a word. */
     private static final String USER_AGENT_SHEET = "svg, symbol, marker, pattern { overflow: hidden }";
 
     /** An empty document, whose elements are made one by one while reading. */
     static SVGOMDocument emptyDocument() {
-        SVGOMDocument document = new SVGOMDocument(null, new OpenSvgImplementation());
+        SVGOMDocument document = new LeanDocument(new OpenSvgImplementation());
         document.setIsSVG12(false);
         document.setParsedURL(new ParsedURL(MADE_UP_PLACE));
         document.setDocumentURI(MADE_UP_PLACE);
         return document;
+    }
+
+    /** Whether elements of that name take less memory than others. */
+    static boolean isLean(String localName) {
+        return LEAN.contains(localName);
     }
 
     /** Whether SVG (as far as Batik knows) has an element of that name. */
@@ -43,7 +53,25 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
         if (SVG_NAMESPACE_URI.equals(namespace) && !knows(DOMUtilities.getLocalName(qualifiedName))) {
             return new GenericElementNS(namespace, qualifiedName, document);
         }
-        return super.createElementNS(document, namespace, qualifiedName);
+        return SVG_NAMESPACE_URI.equals(namespace) && LEAN.contains(qualifiedName)
+                ? new LeanShape(qualifiedName, document)
+                : super.createElementNS(document, namespace, qualifiedName);
+    }
+
+    /** Attributes without a namespace hold nothing but their value. */
+    private static final class LeanDocument extends SVGOMDocument {
+        private static final long serialVersionUID = 1L;
+
+        LeanDocument(OpenSvgImplementation implementation) {
+            super(null, implementation);
+        }
+
+        @Override
+        public Attr createAttributeNS(String namespace, String qualifiedName) {
+            return namespace == null
+                    ? new LeanAttribute(qualifiedName, this)
+                    : super.createAttributeNS(namespace, qualifiedName);
+        }
     }
 
     @Override

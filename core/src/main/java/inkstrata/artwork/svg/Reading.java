@@ -15,6 +15,7 @@ final class Reading {
     private final Refusals refusals;
     private final References references;
     private final ClipBoxes clipBoxes = new ClipBoxes();
+    private final Budget budget;
     private final ContextPaints contextPaints = new ContextPaints();
     private final double hostUnitMm;
     private final Paints paints;
@@ -33,6 +34,7 @@ final class Reading {
         this.context = SafeBridge.open(document);
         this.notes = refusals.notes();
         this.refusals = refusals;
+        this.budget = new Budget(refusals.fileName());
         this.references = new References(document);
         this.hostUnitMm = hostUnitMm;
         this.paints = new Paints(references, refusals, notes, contextPaints);
@@ -54,6 +56,10 @@ final class Reading {
 
     Refusals refusals() {
         return refusals;
+    }
+
+    Budget budget() {
+        return budget;
     }
 
     References references() {
@@ -97,7 +103,7 @@ final class Reading {
     }
 
     Canvas newCanvas() {
-        return new Canvas(clipBoxes);
+        return new Canvas(clipBoxes, budget);
     }
 
     TranslucentGroup openGroup(double opacity, Optional<TranslucentGroup> outer) {

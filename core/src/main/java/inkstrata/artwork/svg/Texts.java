@@ -71,6 +71,7 @@ final class Texts {
     }
 
     private TextNode laidOut(Element element, TextLayout layout, Viewport viewport) {
+        reading.budget().letters(element.getTextContent().length(), Elements.source(element));
         guides.give(element, viewport);
         try {
             TextNode node = (TextNode) layout.createGraphicsNode(reading.context(), element);
