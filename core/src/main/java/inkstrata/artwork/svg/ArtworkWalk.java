@@ -147,7 +147,7 @@ final class ArtworkWalk {
                         "Mend its numbers and transforms, or take it out.");
     }
 
-    private RuntimeException tooManyDashes(Strokes.TooManyDashes tooMany, Source source) {
+    private Refusals.LeftOut tooManyDashes(Strokes.TooManyDashes tooMany, Source source) {
         return reading.refusals()
                 .refuse(
                         source,

@@ -35,6 +35,10 @@ final class Refusals {
         this.notes = notes;
     }
 
+    String fileName() {
+        return fileName;
+    }
+
     Notes notes() {
         return notes;
     }
