@@ -181,7 +181,7 @@ final class MarkFaults {
                         .withFile(file))
                 .withQuantity(
                         missing > 0
-                                ? Quantity.of(missing, 0, Unit.COUNT)
+                                ? Quantity.of((double) missing, 0, Unit.COUNT)
                                 : Quantity.of(most, OFF_MM, Unit.MILLIMETRES)));
     }
 

@@ -39,7 +39,7 @@ record UnitSlip(String meant, String taken, double times) {
         List<UnitSlip> slips = new ArrayList<>();
         for (Unit meant : UNITS) {
             for (Unit taken : UNITS) {
-                if (meant != taken) {
+                if (!meant.equals(taken)) {
                     slips.add(new UnitSlip(meant.name, taken.name, taken.millimetres / meant.millimetres));
                 }
             }

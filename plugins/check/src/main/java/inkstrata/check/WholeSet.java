@@ -76,6 +76,7 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
     }
 
     /** All films, explained by one film's place, if they are. */
+    @SuppressWarnings("ReferenceEquality")
     private static Optional<WholeSet> all(WholeFilm film, List<WholeFilm> holding, Intent intent, Diagnosis diagnosis) {
         if (holding.size() < 2) {
             return Optional.empty();
@@ -108,6 +109,7 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
         return new WholeSet(fault, more, isAll);
     }
 
+    @SuppressWarnings("ReferenceEquality")
     private static boolean isAlike(WholeFilm one, WholeFilm other, Intent intent) {
         if (one == other) {
             return true;

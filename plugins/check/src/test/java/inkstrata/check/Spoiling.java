@@ -18,6 +18,7 @@ import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /** Ways to spoil a set of films; each names the rules of which one must find it. */
+@SuppressWarnings("ImmutableEnumChecker")
 enum Spoiling {
     SHIFT(Scope.WHOLE, (drawn, pull) -> drawn.transformed(pull, "translate(0.2 0)"), "film place"),
     SHIFT_ASLANT(Scope.WHOLE, (drawn, pull) -> drawn.transformed(pull, "translate(-0.06 0.09)"), "film place"),

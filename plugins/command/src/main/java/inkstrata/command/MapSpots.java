@@ -95,11 +95,11 @@ record MapSpots(List<Spot> numbered, List<Finding> rest) {
     }
 
     private static boolean isNear(Optional<Place> one, Optional<Place> other, double nearMm) {
-        return one.isPresent() && other.isPresent()
+        return (one.isPresent() && other.isPresent())
                 ? Math.hypot(
                                 one.get().x() - other.get().x(),
                                 one.get().y() - other.get().y())
                         <= nearMm
-                : one.isEmpty() && other.isEmpty();
+                : (one.isEmpty() && other.isEmpty());
     }
 }

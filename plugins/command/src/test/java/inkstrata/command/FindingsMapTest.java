@@ -125,7 +125,7 @@ class FindingsMapTest {
                             rules.get(i % 3),
                             new Place(
                                     12 + 60 * (i % 20 + random.nextDouble() / 2) / 20,
-                                    12 + 40 * (i / 20 + random.nextDouble() / 2) / 15),
+                                    12 + 40 * (Math.floorDiv(i, 20) + random.nextDouble() / 2) / 15),
                             "ink " + i + " leaves out a place that shows it (1.00 mm²)",
                             "ink wherever the drawing shows it",
                             "Add the place to the film.")
