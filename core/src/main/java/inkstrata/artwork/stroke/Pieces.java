@@ -2,6 +2,7 @@ package inkstrata.artwork.stroke;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -58,7 +59,7 @@ final class Pieces {
     }
 
     /** Where to cut, the span's end included. */
-    private TreeSet<Double> places(Span span) {
+    private SortedSet<Double> places(Span span) {
         TreeSet<Double> slow = new TreeSet<>();
         Roots.add(t -> leg.dx(t) * leg.ddx(t) + leg.dy(t) * leg.ddy(t), span.from(), span.to(), STEPS, slow);
         TreeSet<Double> cusps = new TreeSet<>(slow);
@@ -81,7 +82,7 @@ final class Pieces {
     }
 
     /** Whether a place is so near to one where the path stands still that what was found there is rounding. */
-    private static boolean isBeside(double place, TreeSet<Double> cusps) {
+    private static boolean isBeside(double place, SortedSet<Double> cusps) {
         return cusps.stream().anyMatch(cusp -> cusp != place && Math.abs(cusp - place) < BESIDE_A_CUSP);
     }
 

@@ -1,6 +1,6 @@
 package inkstrata.artwork.stroke;
 
-import java.util.TreeSet;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 
 /** Where functions of a leg's parameter change sign. */
@@ -11,7 +11,7 @@ final class Roots {
     private Roots() {}
 
     /** Adds the places between two parameters where a function changes sign, as found between so many steps. */
-    static void add(DoubleUnaryOperator function, double from, double to, int steps, TreeSet<Double> roots) {
+    static void add(DoubleUnaryOperator function, double from, double to, int steps, Set<Double> roots) {
         double before = from;
         double valueBefore = function.applyAsDouble(from);
         for (int i = 1; i <= steps; i++) {

@@ -240,8 +240,8 @@ class StrokeLawsTest {
         double width = Math.exp(Math.log(0.1) + Math.log(120) * random.nextDouble());
         StrokeStyle style = new StrokeStyle(
                 width,
-                Cap.values()[random.nextInt(3)],
-                Join.values()[random.nextInt(3)],
+                List.of(Cap.BUTT, Cap.ROUND, Cap.SQUARE).get(random.nextInt(3)),
+                List.of(Join.MITER, Join.ROUND, Join.BEVEL).get(random.nextInt(3)),
                 random.nextBoolean() ? 4 : 1 + 9 * random.nextDouble(),
                 List.of(),
                 0);
