@@ -85,8 +85,18 @@ final class Alignment {
      */
     private record Pair(Spot point, Spot partner, double apart) {}
 
-    /** A place and how far outlines are apart then. */
-    private record Rated(Affine place, double residual) {}
+    /**
+     * A place and how far outlines are apart then.
+     *
+     * @param residual of the points that are trusted
+     * @param all of all of them
+     */
+    private record Rated(Affine place, double residual, double all) {
+        /** Where trusted points lie on each other in several places, the others tell: a bar that slid along itself. */
+        static final Comparator<Rated> BEST_FIRST = Comparator.comparingDouble(
+                        (Rated rated) -> Math.max(EXACT, rated.residual()))
+                .thenComparingDouble(Rated::all);
+    }
 
     /**
      * Finds it.
@@ -95,17 +105,17 @@ final class Alignment {
      */
     Optional<Affine> of(Outline film, List<Affine> guesses) {
         List<Affine> bestFirst = guesses.stream()
-                .map(guess -> new Rated(guess, residual(few, film, guess)))
-                .sorted(Comparator.comparingDouble(Rated::residual))
+                .map(guess -> rated(few, film, guess))
+                .sorted(Rated.BEST_FIRST)
                 .limit(GUESSES)
                 .map(Rated::place)
                 .toList();
         Rated best = null;
         for (Affine guess : bestFirst) {
             Affine place = improved(film.few, guess, Nearing.SIMILAR, FARTHEST_MM);
-            Rated rated = new Rated(place, residual(few, film, place));
-            best = best == null || rated.residual() < best.residual() ? rated : best;
-            if (best.residual() < EXACT) {
+            Rated rated = rated(few, film, place);
+            best = best == null || Rated.BEST_FIRST.compare(rated, best) < 0 ? rated : best;
+            if (best.all() < EXACT) {
                 break;
             }
         }
@@ -133,6 +143,7 @@ final class Alignment {
         int rounds = farthestMm > NEARBY_MM ? ROUNDS : LAST_ROUNDS;
         for (int round = 0; round < rounds; round++) {
             Optional<Affine> step = nearing.step(pairs(points, place, planned.near, reach).stream()
+                    .limit(trusted(points))
                     .map(pair -> new Spot[] {pair.point(), pair.partner()})
                     .toList());
             if (step.isEmpty()) {
@@ -150,18 +161,31 @@ final class Alignment {
     }
 
     /**
-     * How far trusted points of what was planned are from the film on the average, in grid steps; the most where they have no partner.
+     * How far points of what was planned are from the film on the average, in grid steps; the most where they have no partner.
      * Not the other way round: marks and words on a film have no partners anywhere.
      */
-    private static double residual(List<Spot> points, Outline film, Affine place) {
+    private static Rated rated(List<Spot> points, Outline film, Affine place) {
         double reach = FARTHEST_MM / Math.max(1, place.scale());
-        List<Pair> pairs = pairs(points, place.inverse(), film.near, reach);
-        double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
-        double trusted = Math.max(1, points.size() * TRUSTED);
-        double sum = pairs.stream().mapToDouble(Pair::apart).sum() * place.scale();
-        return (sum + Math.max(0, trusted - pairs.size()) * farthest) / trusted;
+        List<Double> apart = pairs(points, place.inverse(), film.near, reach).stream()
+                .map(pair -> pair.apart() * place.scale())
+                .toList();
+        return new Rated(
+                place,
+                average(apart.subList(0, Math.min(apart.size(), trusted(points))), trusted(points)),
+                average(apart, points.size()));
     }
 
+    private static double average(List<Double> apart, int of) {
+        double farthest = FARTHEST_MM * Grid.STEPS_PER_MM;
+        double sum = apart.stream().mapToDouble(Double::doubleValue).sum();
+        return (sum + Math.max(0, of - apart.size()) * farthest) / Math.max(1, of);
+    }
+
+    private static int trusted(List<Spot> points) {
+        return (int) Math.ceil(points.size() * TRUSTED);
+    }
+
+    /** The closest first. */
     private static List<Pair> pairs(List<Spot> points, Affine place, NearOutlines outlines, double reachMm) {
         List<Pair> pairs = new ArrayList<>();
         for (Spot point : points) {
@@ -170,7 +194,7 @@ final class Alignment {
                     .ifPresent(partner -> pairs.add(new Pair(spot, partner, spot.distanceTo(partner))));
         }
         pairs.sort(Comparator.comparingDouble(Pair::apart));
-        return pairs.subList(0, (int) Math.min(pairs.size(), Math.ceil(points.size() * TRUSTED)));
+        return pairs;
     }
 
     private static Spot moved(Spot point, Affine place) {

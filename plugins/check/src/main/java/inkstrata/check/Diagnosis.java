@@ -5,6 +5,7 @@ import inkstrata.check.WholeFilm.Fault;
 import inkstrata.film.Film;
 import inkstrata.film.Stain;
 import inkstrata.measure.Frame;
+import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import inkstrata.planar.Affine;
 import inkstrata.planar.CoverMap;
@@ -21,8 +22,9 @@ import java.util.stream.IntStream;
 /**
  * Finds what is wrong with films as wholes.
  *
- * <p>Whatever is wrong, it is tried what would mend it. Of all that explains a film about equally well the simplest is taken: moved, turned or
- * of another size; then spread or choked; then on its side; mirrored; last stretched. A disc at 97 % is mirrored as well as not, and is not said to be.
+ * <p>Whatever is wrong, it is tried what would mend it. Of all that explains a film about equally well the simplest is taken: moved; spread or
+ * choked; turned; larger or smaller by the ratio of two units; mirrored; of any other size; last stretched. A disc at 97 % is mirrored as well as not,
+ * and is not said to be. No other place is made up for what lies right: a film that lost a part lies where it did.
  */
 final class Diagnosis {
     /** As far apart on the average, in millimetres, outlines are the same but for rounding. */
@@ -58,6 +60,12 @@ final class Diagnosis {
 
     private static final double EXACT_MM = 0.006;
 
+    /** Another place leaves no more than that share of the film's own outline off that is off as it lies: what lies right has not moved. */
+    private static final double LEFT_OFF = 0.7;
+
+    /** A film that prints so much of the picture's frame prints all of it. */
+    private static final double ALL = 0.97;
+
     /** Parts count if they have that much of the outline. */
     private static final double LEAST_SHARE = 0.03;
 
@@ -75,6 +83,12 @@ final class Diagnosis {
     /** Parts of one form fill their frames to the same share, but for this. */
     private static final double ONE_FORM = 0.02;
 
+    /** Printers and programs get sizes wrong by no more than this without mixing up units, as a ratio (our own choice). */
+    private static final double NEARLY_RIGHT = 0.05;
+
+    /** Sizes that differ by less, as a ratio, are one. */
+    private static final double ONE_SIZE = 0.001;
+
     private final Intent intent;
     private final Map<Region, Alignment> alignments = new HashMap<>();
 
@@ -84,6 +98,16 @@ final class Diagnosis {
 
     /** Something that may be wrong, the simpler the earlier in a list, and how well that would explain it. */
     private record Explanation(WholeFilm whole, double misfitMm) {}
+
+    /**
+     * A film as it lies.
+     *
+     * @param painted all that it prints in the picture's frame
+     * @param outline of all that is on it, marks and all
+     * @param own of what it prints in the frame
+     * @param misfitMm how far its outlines are off on the average, from those with traps or without, whichever are nearer
+     */
+    private record Lying(WholeFilm film, Region painted, Outline outline, OwnOutline own, double misfitMm) {}
 
     /** @param pull whose film it is said to be, by position */
     WholeFilm of(Film film, int pull) {
@@ -116,7 +140,10 @@ final class Diagnosis {
         if (other.isPresent()) {
             return right.anothers(other.get());
         }
-        return explained(right, painted, all, outline)
+        if (isSolid(painted, own)) {
+            return right;
+        }
+        return explained(lying(right, painted, outline), all)
                 .orElse(painted.isEmpty() ? right.with(Fault.EMPTY, film) : right);
     }
 
@@ -179,20 +206,29 @@ final class Diagnosis {
         return AsPlanned.of(picture, own, intent.frame()).equals(own);
     }
 
-    private Optional<WholeFilm> explained(WholeFilm film, Region painted, Region all, Outline outline) {
-        List<Explanation> simplestFirst = new ArrayList<>();
-        List<Explanation> allRound = new ArrayList<>();
-        List<Explanation> others = new ArrayList<>();
-        List<Explanation> stretched = new ArrayList<>();
+    /** Whether it is black nearly everywhere, and was not meant to be: nothing on it tells where it lies. */
+    private boolean isSolid(Region painted, Region own) {
+        Region frame = inverse(Region.EMPTY);
+        return painted.areaMm2() > ALL * frame.areaMm2() && own.areaMm2() < ALL * painted.areaMm2();
+    }
+
+    private Lying lying(WholeFilm film, Region painted, Outline outline) {
+        List<Region> targets = targets(film.pull());
         // What a film is as it lies counts by the better of both: else a film with its traps would seem off from the
         // drawing without.
-        double misfit = targets(film.pull()).stream()
+        double misfit = targets.stream()
                 .mapToDouble(target -> misfit(painted, target))
                 .min()
                 .orElseThrow();
-        for (Region target : targets(film.pull())) {
+        OwnOutline own = OwnOutline.of(painted, targets, EXACT_MM, intent.frame());
+        return new Lying(film, painted, outline, own, misfit);
+    }
+
+    private Optional<WholeFilm> explained(Lying film, Region all) {
+        List<Explanation> explanations = new ArrayList<>();
+        for (Region target : targets(film.film().pull())) {
             Alignment alignment = alignment(target);
-            List<Affine> guesses = places(painted, all, target);
+            List<Affine> guesses = places(film.painted(), all, target);
             List<Affine> upright = guesses.stream()
                     .filter(guess -> guess.xx() > 0 && !guess.isMirrored())
                     .toList();
@@ -200,26 +236,53 @@ final class Diagnosis {
                     .filter(guess -> !(guess.xx() > 0) && !guess.isMirrored())
                     .toList();
             List<Affine> mirrored = guesses.stream().filter(Affine::isMirrored).toList();
-            placed(film, alignment, outline, upright, target, misfit).ifPresent(simplestFirst::add);
-            allRound(film, painted, target, true).ifPresent(allRound::add);
-            placed(film, alignment, outline, turned, target, misfit).ifPresent(others::add);
-            placed(film, alignment, outline, mirrored, target, misfit).ifPresent(others::add);
-            List<Affine> starts = new ArrayList<>();
-            alignment.of(outline, upright).ifPresent(starts::add);
-            for (Affine start : starts) {
-                explanation(film, alignment, outline, alignment.stretched(outline, start), target, misfit)
-                        .ifPresent(stretched::add);
-            }
+            Optional<Affine> start = alignment.of(film.outline(), upright);
+            start.flatMap(place -> explanation(film, alignment, place, target)).ifPresent(explanations::add);
+            allRound(film.film(), film.painted(), target, true)
+                    .or(() -> rim(film, target))
+                    .ifPresent(explanations::add);
+            alignment
+                    .of(film.outline(), turned)
+                    .flatMap(place -> explanation(film, alignment, place, target))
+                    .ifPresent(explanations::add);
+            alignment
+                    .of(film.outline(), mirrored)
+                    .flatMap(place -> explanation(film, alignment, place, target))
+                    .ifPresent(explanations::add);
+            start.map(place -> alignment.stretched(film.outline(), place))
+                    .flatMap(place -> explanation(film, alignment, place, target))
+                    .ifPresent(explanations::add);
         }
-        simplestFirst.addAll(allRound);
-        simplestFirst.addAll(others);
-        simplestFirst.addAll(stretched);
         double best =
-                simplestFirst.stream().mapToDouble(Explanation::misfitMm).min().orElse(0);
-        return simplestFirst.stream()
+                explanations.stream().mapToDouble(Explanation::misfitMm).min().orElse(0);
+        return explanations.stream()
                 .filter(explanation -> explanation.misfitMm() <= ABOUT * best + SAME_MM)
-                .findFirst()
-                .map(Explanation::whole);
+                .map(Explanation::whole)
+                .min(Comparator.comparingInt(Diagnosis::oddness));
+    }
+
+    /** How far-fetched it is: a size that is no ratio of two units, the more so mirrored or stretched, explains nearly any simple shape by another. */
+    private static int oddness(WholeFilm film) {
+        boolean isFreeSize = isOfAnySize(film.place(), ONE_SIZE);
+        return switch (film.fault()) {
+            case EMPTY, SWAPPED, NEGATIVE -> 0;
+            case PLACE -> 1;
+            case NONE, SPREAD, CHOKED -> 2;
+            case TURNED -> 3;
+            case SIZE -> isFreeSize ? 6 : 4;
+            case MIRRORED -> isFreeSize ? 7 : 5;
+            case STRETCHED -> 8;
+        };
+    }
+
+    /** A size that is not nearly right, nor the ratio of two units: it has to explain nearly all. */
+    private static boolean isFarFetched(Affine place) {
+        return isOfAnySize(place, NEARLY_RIGHT);
+    }
+
+    private static boolean isOfAnySize(Affine place, double but) {
+        return Math.abs(Math.log(place.scale())) > but
+                && UnitSlip.of(1 / place.scale()).isEmpty();
     }
 
     /** With its traps and without. */
@@ -229,29 +292,34 @@ final class Diagnosis {
         return drawn.equals(planned) || drawn.isEmpty() ? List.of(planned) : List.of(planned, drawn);
     }
 
-    private Optional<Explanation> placed(
-            WholeFilm film, Alignment alignment, Outline outline, List<Affine> guesses, Region target, double misfit) {
-        return alignment
-                .of(outline, guesses)
-                .flatMap(place -> explanation(film, alignment, outline, place, target, misfit));
-    }
-
-    private Optional<Explanation> explanation(
-            WholeFilm film, Alignment alignment, Outline outline, Affine place, Region target, double misfit) {
-        Region all =
-                Region.union(List.of(WholeFilm.painted(film.film()), film.film().around()));
+    private Optional<Explanation> explanation(Lying film, Alignment alignment, Affine place, Region target) {
+        Film asItLies = film.film().film();
+        Region all = Region.union(List.of(film.painted(), asItLies.around()));
         if (!Fit.staysOnGrid(all, place) || offMm(place, target) <= RIGHT_MM) {
             return Optional.empty();
         }
-        double share = alignment.share(outline, place, NEAR_MM);
-        if (share < HALF_AGREED
-                || (!place.isMirrored() && place.xx() > 0 && wouldMoveWhatLiesRight(outline, place, target))) {
+        double share = alignment.share(film.outline(), place, NEAR_MM);
+        if (share < HALF_AGREED) {
             return Optional.empty();
         }
-        Film mended = placed(film.film(), place, target);
+        double own = film.own().share(new NearOutlines(List.of(target), Grid.STEPS_PER_MM / 4.0), place, NEAR_MM);
+        if (1 - own >= LEFT_OFF * (1 - film.own().shareThatLiesRight()) && film.own().holdsAny()) {
+            return Optional.empty();
+        }
+        boolean isAll = Math.min(share, own) > LIES_RIGHT;
+        if (isFarFetched(place) && Math.min(share, own) < AGREED) {
+            return Optional.empty();
+        }
+        if (!isAll
+                && !place.isMirrored()
+                && place.xx() > 0
+                && wouldMoveWhatLiesRight(film.outline(), place, target)) {
+            return Optional.empty();
+        }
+        Film mended = placed(asItLies, place, target);
         double left = misfit(WholeFilm.painted(mended), target);
-        return left < (share < AGREED ? MUCH_BETTER : BETTER) * misfit
-                ? Optional.of(new Explanation(film.placed(fault(place, target), place, mended), left))
+        return left < (share < AGREED ? MUCH_BETTER : BETTER) * film.misfitMm()
+                ? Optional.of(new Explanation(film.film().placed(fault(place, target), place, mended), left))
                 : Optional.empty();
     }
 
@@ -284,6 +352,12 @@ final class Diagnosis {
                                                 intent.planned().get(film.pull()),
                                                 intent.frame()))),
                         round.misfitMm()));
+    }
+
+    /** A film that is spread, but nowhere onto the sheet: its rim is too wide, and it is no larger disc. */
+    private Optional<Explanation> rim(Lying film, Region target) {
+        return allRound(film.film(), film.painted(), target, false)
+                .map(spread -> new Explanation(film.film(), spread.misfitMm()));
     }
 
     private boolean reachesOntoSheet(AllRound round, Region target) {

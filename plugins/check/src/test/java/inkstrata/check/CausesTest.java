@@ -307,4 +307,43 @@ class CausesTest {
         assertThat(finding.measured())
                 .startsWith("film2.svg is cut off: nothing prints right of a line 31.25 mm from the sheet's left edge");
     }
+
+    /** A disc that is left looks like the other one made smaller. */
+    @Test
+    void whatLiesRightIsNotScaled() {
+        Separation discs = SimulationTest.trapped(new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.disc(40, 40, 10))
+                .fill(SAND, FlatDrawing.disc(15, 15, 3))
+                .fill(NIGHT, FlatDrawing.polygon(2, 55, 20, 55, 20, 58, 2, 58))
+                .knockedOut(SAND, NIGHT));
+        Region left = discs.printed().get(0).minus(box(25, 25, 15, 35));
+        Finding half = only(with(discs, 0, film -> film.withPicture(left)));
+        assertThat(half.rule()).isIn("missing ink", "cut film");
+        Region large = discs.printed().get(0).minus(box(0, 0, 25, 25));
+        Region moved = discs.printed().get(0).minus(large).union(large.movedBy(2000, 0));
+        assertThat(with(discs, 0, film -> film.withPicture(moved)))
+                .extracting(Finding::rule)
+                .containsOnly("missing ink", "ink on sheet");
+    }
+
+    @Test
+    void aBarThatSlidAlongItselfIsMoved() {
+        Separation bar = SimulationTest.trapped(new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.polygon(10, 10, 40, 10, 40, 11, 10, 11))
+                .fill(NIGHT, FlatDrawing.polygon(10, 40, 30, 40, 20, 55))
+                .knockedOut(SAND, NIGHT));
+        Finding finding =
+                only(with(bar, 0, film -> film.withPicture(film.picture().movedBy(2000, 0))));
+        assertThat(finding.measured()).isEqualTo("film0.svg lies 0.500 mm too far right");
+    }
+
+    @Test
+    void aSolidFilmOverATinyPictureIsNoLargerPicture() {
+        Separation tiny = SimulationTest.trapped(new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.polygon(20, 20, 22, 20, 22, 22, 20, 22))
+                .fill(NIGHT, FlatDrawing.polygon(10, 40, 30, 40, 20, 55))
+                .knockedOut(SAND, NIGHT));
+        Finding finding = only(with(tiny, 0, film -> film.withPicture(box(0, 0, SIDE, SIDE))));
+        assertThat(finding.rule()).isEqualTo("solid film");
+    }
 }
