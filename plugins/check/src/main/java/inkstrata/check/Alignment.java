@@ -127,6 +127,11 @@ final class Alignment {
         return improved(film.points, guess, Nearing.FREE, NEARBY_MM);
     }
 
+    /** Whether what was planned runs along all of a region's outline, that near. */
+    boolean holds(Region region, double reachMm) {
+        return planned.holds(region, reachMm);
+    }
+
     /** How much of what was planned has the film's outline that near, of 1. */
     double share(Outline film, Affine place, double reachMm) {
         Affine back = place.inverse();

@@ -303,17 +303,15 @@ final class Diagnosis {
             return Optional.empty();
         }
         double own = film.own().share(new NearOutlines(List.of(target), Grid.STEPS_PER_MM / 4.0), place, NEAR_MM);
-        if (1 - own >= LEFT_OFF * (1 - film.own().shareThatLiesRight()) && film.own().holdsAny()) {
+        if (1 - own >= LEFT_OFF * (1 - film.own().shareThatLiesRight())
+                && film.own().holdsAny()) {
             return Optional.empty();
         }
         boolean isAll = Math.min(share, own) > LIES_RIGHT;
         if (isFarFetched(place) && Math.min(share, own) < AGREED) {
             return Optional.empty();
         }
-        if (!isAll
-                && !place.isMirrored()
-                && place.xx() > 0
-                && wouldMoveWhatLiesRight(film.outline(), place, target)) {
+        if (!isAll && wouldMoveWhatLiesRight(film.outline(), alignment, place, target)) {
             return Optional.empty();
         }
         Film mended = placed(asItLies, place, target);
@@ -324,10 +322,12 @@ final class Diagnosis {
     }
 
     /** Whether parts lie where they should, every point of them, and would not then: others have moved, not the film. */
-    private boolean wouldMoveWhatLiesRight(Outline outline, Affine place, Region target) {
+    private boolean wouldMoveWhatLiesRight(Outline outline, Alignment alignment, Affine place, Region target) {
         double right = 0;
         for (Region part : largest(target, FILM_PARTS)) {
-            if (offMm(place, part) > Laid.THIN_MM && outline.holds(part, EXACT_MM)) {
+            if (offMm(place, part) > Laid.THIN_MM
+                    && outline.holds(part, EXACT_MM)
+                    && !alignment.holds(place.of(part), NEAR_MM)) {
                 right += part.perimeterMm();
             }
         }

@@ -40,8 +40,8 @@ record OwnOutline(List<Spot> right, List<Spot> off, Frame frame) {
         Map<Boolean, List<Spot>> spots = OutlinePoints.of(painted, POINTS).stream()
                 .map(Point::spot)
                 .filter(spot -> isWithin(frame, spot.place(), ON_FRAME_MM))
-                .collect(Collectors.partitioningBy(
-                        spot -> planned.nearest(spot, reachMm * Grid.STEPS_PER_MM).isPresent()));
+                .collect(Collectors.partitioningBy(spot ->
+                        planned.nearest(spot, reachMm * Grid.STEPS_PER_MM).isPresent()));
         return new OwnOutline(spots.get(true), spots.get(false), frame);
     }
 
@@ -62,7 +62,9 @@ record OwnOutline(List<Spot> right, List<Spot> off, Frame frame) {
         boolean isSlip = UnitSlip.of(1 / place.scale()).isPresent();
         List<Place> there = Stream.concat(
                         right.stream().map(spot -> place.of(spot.place())),
-                        off.stream().map(spot -> place.of(spot.place())).filter(at -> !isSlip || isWithin(frame, at, 0)))
+                        off.stream()
+                                .map(spot -> place.of(spot.place()))
+                                .filter(at -> !isSlip || isWithin(frame, at, 0)))
                 .toList();
         long near = there.stream()
                 .map(at -> new Spot(at.x() * Grid.STEPS_PER_MM, at.y() * Grid.STEPS_PER_MM))
