@@ -54,6 +54,9 @@ final class Appearance {
 
     private static final double MOST = 0.9;
 
+    /** A film that lacks so much of what it is to print lost a part, and not this place and that. */
+    private static final double LOST_PART = 0.25;
+
     private static final double LEAST_COAT_MM2 = 1;
 
     private final Separation planned;
@@ -91,7 +94,7 @@ final class Appearance {
         return List.copyOf(findings);
     }
 
-    /** What films would print were it not for what was found here, by position; slits that nobody can print are closed. */
+    /** What films would print were it not for the errors found here, by position; slits that nobody can print are closed. */
     List<Region> mended() {
         return List.copyOf(mended);
     }
@@ -130,10 +133,12 @@ final class Appearance {
     }
 
     private static Region thin(Region region) {
-        return Region.of(region.polygons().stream()
-                .map(Region::of)
-                .filter(piece -> !Pieces.isWide(piece))
-                .toList());
+        return Region.of(
+                polygons(region).stream().filter(piece -> !Pieces.isWide(piece)).toList());
+    }
+
+    private static List<Region> polygons(Region region) {
+        return region.polygons().stream().map(Region::of).toList();
     }
 
     /** Whether film and plan have little in common. */
@@ -194,7 +199,7 @@ final class Appearance {
             Rim rim = rim(film, piece, own);
             parts.add(grouped(left, alike -> extra(film, alike, rim)));
         }
-        told.addAll(tell(film, pieces, parts));
+        told.addAll(tell(film, pieces, parts, false));
         return told;
     }
 
@@ -239,7 +244,7 @@ final class Appearance {
                 region.somewhere(),
                 region));
         left.removeAll(coat);
-        return Optional.of(region);
+        return Optional.of(part.severity().equals(Optional.of(Severity.ERROR)) ? region : Region.EMPTY);
     }
 
     /** Whether places are nearly all that a film prints too much, and nearly all of what they are part of. */
@@ -274,6 +279,8 @@ final class Appearance {
             if (!beyond.isEmpty()) {
                 Region area = Region.of(beyond);
                 pieces.removeAll(beyond);
+                // With what is too thin to be told: it was cut off as well.
+                told.addAll(polygons(difference).stream().filter(cut::isBeyond).toList());
                 told.addAll(beyond);
                 findings.add(finding(
                         film,
@@ -287,7 +294,11 @@ final class Appearance {
                         area));
             }
         }
-        told.addAll(tell(film, pieces, pieces.stream().map(piece -> parts).toList()));
+        double lacking = pieces.stream().mapToDouble(Region::areaMm2).sum();
+        boolean isAPart = lacking > LOST_PART * intent.planned().get(film).areaMm2();
+        List<Region> errors =
+                tell(film, pieces, pieces.stream().map(piece -> parts).toList(), isAPart);
+        told.addAll(isAPart && !errors.isEmpty() ? polygons(difference) : errors);
         return told;
     }
 
@@ -327,10 +338,19 @@ final class Appearance {
      *
      * @param where the part of the piece where that is so
      */
-    private record Told(Region piece, Part part, Region where) {}
+    private record Told(Region piece, Part part, Region where) {
+        boolean isError() {
+            return part.severity().equals(Optional.of(Severity.ERROR));
+        }
+    }
 
-    /** Says what is wrong with pieces, and which of them that were. */
-    private List<Region> tell(int film, List<Region> pieces, List<Map<Part, List<Alike>>> parts) {
+    /**
+     * Says what is wrong with pieces, and which of them are said to be errors: those are mended. What is not told as an error stays as it is: how far films
+     * hold must not be said of better ones.
+     *
+     * @param areOne whether all of them are lost by one cause: then errors are told together, and nothing else of the pieces
+     */
+    private List<Region> tell(int film, List<Region> pieces, List<Map<Part, List<Alike>>> parts, boolean areOne) {
         Map<String, List<Told>> byRule = new LinkedHashMap<>();
         List<Region> told = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
@@ -339,13 +359,18 @@ final class Appearance {
                 byRule.computeIfAbsent(
                                 worst.part().severity().get() + worst.part().rule(), key -> new ArrayList<>())
                         .add(worst);
+            }
+            if (worst.isError()) {
                 told.add(worst.piece());
             }
+        }
+        if (areOne && !told.isEmpty()) {
+            byRule.values().removeIf(alike -> !alike.get(0).isError());
         }
         for (List<Told> alike : byRule.values()) {
             boolean areIslands = alike.get(0).part().rule().equals("missing ink")
                     && alike.stream().allMatch(one -> isIsland(film, one.piece()));
-            if (alike.size() == 1 || (alike.size() <= MOST_PLACES && !areIslands)) {
+            if (alike.size() == 1 || (alike.size() <= MOST_PLACES && !areIslands && !areOne)) {
                 alike.forEach(one ->
                         findings.add(finding(film, one.part(), one.where().somewhere(), one.piece())));
             } else {

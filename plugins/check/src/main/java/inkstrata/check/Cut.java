@@ -19,7 +19,7 @@ record Cut(Side side, double atMm) {
     private static final double ON_IT_MM = 0.02;
 
     /** The film ends there along so much of it, in millimetres, where the plan does not. */
-    private static final double LEAST_MM = 0.2;
+    private static final double LEAST_MM = 0.08;
 
     /** A side of the film. */
     enum Side {

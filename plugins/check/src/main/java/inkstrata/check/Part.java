@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param remedy how to mend it
  */
 record Part(Optional<Severity> severity, String rule, String words, String limit, String remedy) {
+    /** The rule by which a film is knocked out where nobody sees it. */
+    static final String LOST_OVERPRINT = "lost overprint";
+
     static Part missing(String film) {
         return new Part(
                 Optional.of(Severity.ERROR),
@@ -40,7 +43,7 @@ record Part(Optional<Severity> severity, String rule, String words, String limit
     static Part lostOverprint(String film, String shown) {
         return new Part(
                 Optional.of(Severity.WARNING),
-                "lost overprint",
+                LOST_OVERPRINT,
                 film + " is knocked out where it was to run on beneath " + shown,
                 "as planned",
                 "Let it run on: then no edge has to meet another there.");

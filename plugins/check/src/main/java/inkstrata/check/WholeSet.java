@@ -52,7 +52,8 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
                         .thenComparing(film -> -extent(film, intent)))
                 .flatMap(film -> all(film, holding, intent, diagnosis).stream())
                 .findFirst()
-                .map(set -> set.withBlank(films, intent, diagnosis));
+                .map(set -> set.withBlank(films, intent, diagnosis))
+                .filter(set -> holding.size() > 1 || set.clearsTheBlank());
         if (all.isPresent()) {
             List<WholeSet> sets = new ArrayList<>(List.of(all.get()));
             films.stream()
@@ -78,9 +79,6 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
     /** All films, explained by one film's place, if they are. */
     @SuppressWarnings("ReferenceEquality")
     private static Optional<WholeSet> all(WholeFilm film, List<WholeFilm> holding, Intent intent, Diagnosis diagnosis) {
-        if (holding.size() < 2) {
-            return Optional.empty();
-        }
         List<WholeFilm> placed = new ArrayList<>(List.of(film));
         for (WholeFilm other : holding) {
             if (other != film) {
@@ -110,6 +108,14 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
     }
 
     @SuppressWarnings("ReferenceEquality")
+    /** Whether what lies in the picture on films that are to be blank does not lie there then: that has moved with the set. */
+    private boolean clearsTheBlank() {
+        return films.stream()
+                .anyMatch(film -> film.fault() == Fault.NONE
+                        && !film.film().picture().isEmpty()
+                        && film.mended().picture().isEmpty());
+    }
+
     private static boolean isAlike(WholeFilm one, WholeFilm other, Intent intent) {
         if (one == other) {
             return true;

@@ -16,6 +16,7 @@ import inkstrata.planar.RegionExample;
 import inkstrata.separation.Finding;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.FlatDrawing;
+import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
@@ -345,5 +346,59 @@ class CausesTest {
                 .knockedOut(SAND, NIGHT));
         Finding finding = only(with(tiny, 0, film -> film.withPicture(box(0, 0, SIDE, SIDE))));
         assertThat(finding.rule()).isEqualTo("solid film");
+    }
+
+    @Test
+    void aBlobOnTheFilmsOwnEdgeOverBareSheetIsAnError() {
+        Finding finding =
+                only(with(boat(), 2, film -> film.withPicture(film.picture().union(box(25, 53, 3, 3)))));
+        assertThat(finding.rule()).isEqualTo("ink on sheet");
+        assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+    }
+
+    /** Nobody sees the place itself: that the two inks part along its edge is what is wrong, and the verdict knows it. */
+    @Test
+    void anOverprintThatIsLostIsSaidOnceByWhatTheFilmsHold() {
+        Separation plan = new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.polygon(10, 10, 50, 10, 50, 50, 10, 50))
+                .fill(NIGHT, FlatDrawing.polygon(20, 20, 40, 20, 40, 40, 20, 40))
+                .fill(RUST, FlatDrawing.polygon(10, 53, 20, 53, 15, 58))
+                .separated(
+                        (ink, row) -> ink == SAND
+                                ? row.inks().contains(Optional.of(SAND))
+                                : row.top().equals(Optional.of(ink)),
+                        SAND,
+                        RUST,
+                        NIGHT);
+        List<Optional<Film>> films = List.of(
+                Optional.of(film(0, plan.printed().get(0).minus(plan.printed().get(2)))),
+                Optional.of(film(1, plan.printed().get(1))),
+                Optional.of(film(2, plan.printed().get(2))));
+        Inspection inspection = new Comparison(plan, films, CheckedFilms.REGISTER_MM).inspection();
+        assertThat(only(serious(plan, films)).rule()).isEqualTo("register lost");
+        assertThat(inspection.verdict().orElseThrow().heldMm().orElseThrow()).isLessThan(0.01);
+    }
+
+    @Test
+    void aSetOfWhichOneInkAlonePrintsIsScaledTogether() {
+        Separation plan = SimulationTest.trapped(new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.polygon(10, 40, 20, 8, 45, 40))
+                .knockedOut(SAND, NIGHT));
+        Affine scaled = new Affine(0.26458333, 0, 0, 0.26458333, 0, 0);
+        Finding finding = only(withAll(plan, film -> cut(moved(film, scaled))));
+        assertThat(finding.measured()).startsWith("all 2 films are 0.2646 times as large");
+    }
+
+    /** Cut in the middle, through the thin line that joins its parts: not this place and that. */
+    @Test
+    void halfAFilmThatIsGoneIsOneFinding() {
+        Separation plan = SimulationTest.trapped(new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.polygon(10, 10, 50, 10, 50, 20, 10, 20))
+                .fill(SAND, FlatDrawing.polygon(30, 20, 50, 35, 35, 45))
+                .fill(RUST, FlatDrawing.polygon(5, 30, 20, 30, 20, 50, 5, 50))
+                .knockedOut(SAND, RUST));
+        Region left = plan.printed().get(0).minus(box(25, 12, 30, 48));
+        Finding finding = only(with(plan, 0, film -> film.withPicture(left)));
+        assertThat(finding.rule()).isIn("missing ink", "cut film");
     }
 }
