@@ -94,7 +94,7 @@ final class Appearance {
         return List.copyOf(findings);
     }
 
-    /** What films would print were it not for the errors found here, by position; slits that nobody can print are closed. */
+    /** What films would print were it not for what was found here but lost overprints, by position; slits that nobody can print are closed. */
     List<Region> mended() {
         return List.copyOf(mended);
     }
@@ -244,7 +244,7 @@ final class Appearance {
                 region.somewhere(),
                 region));
         left.removeAll(coat);
-        return Optional.of(part.severity().equals(Optional.of(Severity.ERROR)) ? region : Region.EMPTY);
+        return Optional.of(region);
     }
 
     /** Whether places are nearly all that a film prints too much, and nearly all of what they are part of. */
@@ -339,14 +339,18 @@ final class Appearance {
      * @param where the part of the piece where that is so
      */
     private record Told(Region piece, Part part, Region where) {
+        boolean isMended() {
+            return part.severity().isPresent() && !part.rule().equals(Part.LOST_OVERPRINT);
+        }
+
         boolean isError() {
             return part.severity().equals(Optional.of(Severity.ERROR));
         }
     }
 
     /**
-     * Says what is wrong with pieces, and which of them are said to be errors: those are mended. What is not told as an error stays as it is: how far films
-     * hold must not be said of better ones.
+     * Says what is wrong with pieces, and which of them are mended for the question how far films hold: rims hold nothing back, but a lost overprint does,
+     * and is left as it is.
      *
      * @param areOne whether all of them are lost by one cause: then errors are told together, and nothing else of the pieces
      */
@@ -360,7 +364,7 @@ final class Appearance {
                                 worst.part().severity().get() + worst.part().rule(), key -> new ArrayList<>())
                         .add(worst);
             }
-            if (worst.isError()) {
+            if (worst.isMended()) {
                 told.add(worst.piece());
             }
         }

@@ -308,7 +308,7 @@ final class Diagnosis {
             return Optional.empty();
         }
         boolean isAll = Math.min(share, own) > LIES_RIGHT;
-        if (isFarFetched(place) && Math.min(share, own) < AGREED) {
+        if ((isFarFetched(place) || fault(place, target) == Fault.STRETCHED) && Math.min(share, own) < AGREED) {
             return Optional.empty();
         }
         if (!isAll && wouldMoveWhatLiesRight(film.outline(), alignment, place, target)) {
@@ -341,7 +341,7 @@ final class Diagnosis {
         }
         return AllRound.of(painted, target, intent.frame())
                 .filter(round -> round.misfitMm() < BETTER * misfit(painted, target))
-                .filter(round -> !isAlone || round.offsetMm() < 0 || reachesOntoSheet(round, target))
+                .filter(round -> !isAlone || round.offsetMm() < 0 || reachesOntoSheet(painted, target))
                 .map(round -> new Explanation(
                         film.allRound(
                                 round.offsetMm(),
@@ -360,8 +360,8 @@ final class Diagnosis {
                 .map(spread -> new Explanation(film.film(), spread.misfitMm()));
     }
 
-    private boolean reachesOntoSheet(AllRound round, Region target) {
-        CoverMap laid = CoverMap.of(intent.frame(), List.of(round.expected(), target, intent.inked()));
+    private boolean reachesOntoSheet(Region painted, Region target) {
+        CoverMap laid = CoverMap.of(intent.frame(), List.of(painted, target, intent.inked()));
         double rim = 0;
         double onSheet = 0;
         for (int number = 0; number < laid.count(); number++) {
