@@ -2,6 +2,7 @@ package inkstrata.planar;
 
 import inkstrata.planar.PlanarMapper.Noded;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -57,7 +58,7 @@ final class Relabelling {
         List<int[]> order = List.copyOf(distinct);
         int[] number = new int[cut.size()];
         for (int i = 0; i < number.length; i++) {
-            number[i] = distinct.headSet(cut.get(i)).size();
+            number[i] = Collections.binarySearch(order, cut.get(i), Arrays::compare);
         }
         EdgeTable edges = map.edges();
         EdgeTable relabelled = of(edges, renumbered(edges.left(), number), renumbered(edges.right(), number));

@@ -17,7 +17,10 @@ final class SeamClosing {
     /** Strips up to so many seams wide are not closed, but asked about. */
     private static final double ASKED = 3;
 
-    /** After so many maps the search ends, whatever is left; after two hardly anything is. */
+    /**
+     * After so many maps the search ends, whatever is left. It also ends when a map left more than half of what there was before: that
+     * is what no mark can close.
+     */
     private static final int MOST_ROUNDS = 4;
 
     private SeamClosing() {}
@@ -49,14 +52,28 @@ final class SeamClosing {
         }
         Paints paints = new Paints(flat.drawing());
         SeamMarks marks = new SeamMarks();
-        for (int round = 0; round < MOST_ROUNDS && found.stream().anyMatch(SeamStretch::closes); round++) {
+        double left = closing(found);
+        double before = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < MOST_ROUNDS && left > 0 && left <= before / 2; round++) {
             marks.add(found, map.edges(), new SeamStacks(map.stacks(), deep.depth()), paints);
             FlatDrawing marked = marks.over(flat, crew);
             map = PlanarMapper.noded(marked, deep, marks.meaning(), crew);
             map = SeamCrumbs.without(map, deep.depth(), flat.segments().size(), seam);
-            found = SeamSearch.find(marked.drawing(), map, seam, seam, deep.depth(), crew);
+            if (round + 1 < MOST_ROUNDS) {
+                found = SeamSearch.find(marked.drawing(), map, seam, seam, deep.depth(), crew);
+                before = left;
+                left = closing(found);
+            }
         }
         return new Closed(withoutMarks(Relabelling.cut(map, settings.depth(), paints), flat.segments()), seams);
+    }
+
+    /** How long the stretches are that close, in grid steps. */
+    private static double closing(List<SeamStretch> found) {
+        return found.stream()
+                .filter(SeamStretch::closes)
+                .mapToDouble(SeamStretch::length)
+                .sum();
     }
 
     /** Ends of marks across strips follow nothing that was drawn. */

@@ -22,18 +22,24 @@ final class SeamEdges {
         this.faces = new byte[edges.from().length];
         this.isStrip = new boolean[map.stacks().size()];
         Paints paints = new Paints(drawing);
+        int leftBefore = EdgeTable.OUTSIDE;
+        int rightBefore = EdgeTable.OUTSIDE;
+        boolean leftMay = false;
+        boolean rightMay = false;
         for (int e = 0; e < faces.length; e++) {
             int left = edges.left()[e];
             int right = edges.right()[e];
-            if (left != EdgeTable.OUTSIDE
-                    && stacks.over(right, left) != SeamStacks.Over.NO
-                    && !isDrawnOver(e, left, right, drawing, paints)) {
+            if (left != leftBefore || right != rightBefore) {
+                leftMay = left != EdgeTable.OUTSIDE && stacks.over(right, left) != SeamStacks.Over.NO;
+                rightMay = right != EdgeTable.OUTSIDE && stacks.over(left, right) != SeamStacks.Over.NO;
+                leftBefore = left;
+                rightBefore = right;
+            }
+            if (leftMay && !isDrawnOver(e, left, right, drawing, paints)) {
                 faces[e] |= LEFT;
                 isStrip[left] = true;
             }
-            if (right != EdgeTable.OUTSIDE
-                    && stacks.over(left, right) != SeamStacks.Over.NO
-                    && !isDrawnOver(e, right, left, drawing, paints)) {
+            if (rightMay && !isDrawnOver(e, right, left, drawing, paints)) {
                 faces[e] |= RIGHT;
                 isStrip[right] = true;
             }
@@ -53,11 +59,10 @@ final class SeamEdges {
                 && !stacks.shows(beyond).equals(stacks.shows(strip));
     }
 
-    /** Whether an edge borders a stack in which there may be strips. */
-    boolean takesPart(int e) {
-        int left = edges.left()[e];
-        int right = edges.right()[e];
-        return (left != EdgeTable.OUTSIDE && isStrip[left]) || (right != EdgeTable.OUTSIDE && isStrip[right]);
+    /** Whether the stack at a side of an edge is one in which there may be strips. */
+    boolean mayBeStrip(int e, boolean left) {
+        int stack = left ? edges.left()[e] : edges.right()[e];
+        return stack != EdgeTable.OUTSIDE && isStrip[stack];
     }
 
     boolean mayFace(int e, boolean left) {

@@ -28,7 +28,7 @@ final class SeamSearch {
         SeamStacks stacks = new SeamStacks(map.stacks(), depth);
         SeamEdges sides = new SeamEdges(drawing, map, contours, stacks);
         EdgeTable edges = map.edges();
-        EdgeCells cells = new EdgeCells(edges, Box.of(map.frame()), (int) Math.ceil(reach) + 2, sides::takesPart);
+        EdgeCells cells = new EdgeCells(edges, sides, Box.of(map.frame()), (int) Math.ceil(reach) + 2);
         List<SeamStretch> found = new ArrayList<>();
         crew.share(edges.from().length, (first, end) -> {
                     SeamSight sight = new SeamSight(edges, sides, cells.new Asking(), seam, reach);

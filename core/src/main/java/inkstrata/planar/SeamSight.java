@@ -31,7 +31,7 @@ final class SeamSight {
     private final EdgeCells.Asking cells;
     private final double seam;
     private final double reach;
-    private final Ints scratch = new Ints(64);
+    private final Ints others = new Ints(64);
 
     /** Of the edge at hand: where it starts, its length and direction, and the direction of the outline it follows, all 1 long. */
     private int originX;
@@ -73,20 +73,18 @@ final class SeamSight {
 
     /** The stretches of an edge across the stacks at its sides, from its start to its end or back. */
     void look(int e, List<SeamStretch> found) {
-        boolean left = sides.mayFace(e, true);
-        boolean right = sides.mayFace(e, false);
-        if (left || right) {
-            int[] others = cells.near(e, scratch);
-            if (left) {
-                look(e, true, others, found);
-            }
-            if (right) {
-                look(e, false, others, found);
-            }
-        }
+        look(e, true, found);
+        look(e, false, found);
     }
 
-    private void look(int e, boolean left, int[] others, List<SeamStretch> found) {
+    private void look(int e, boolean left, List<SeamStretch> found) {
+        if (!sides.mayFace(e, left)) {
+            return;
+        }
+        cells.near(e, left, others);
+        if (others.size() == 0) {
+            return;
+        }
         int strip = left ? edges.left()[e] : edges.right()[e];
         int beyond = left ? edges.right()[e] : edges.left()[e];
         int from = left ? edges.from()[e] : edges.to()[e];
@@ -98,7 +96,7 @@ final class SeamSight {
         length = Math.hypot(dx, dy);
         ux = dx / length;
         uy = dy / length;
-        if (!gather(e, strip, beyond, others)) {
+        if (!gather(e, strip, beyond)) {
             return;
         }
         double[] along = sides.direction(e, left);
@@ -128,10 +126,11 @@ final class SeamSight {
     }
 
     /** Finds the edges near that border the stack; false if none of them may be across a strip. */
-    private boolean gather(int e, int strip, int beyond, int[] others) {
+    private boolean gather(int e, int strip, int beyond) {
         near = 0;
         boolean any = false;
-        for (int other : others) {
+        for (int i = 0; i < others.size(); i++) {
+            int other = others.get(i);
             boolean onLeft = edges.left()[other] == strip;
             if (!onLeft && edges.right()[other] != strip) {
                 continue;
@@ -162,8 +161,10 @@ final class SeamSight {
             far[near] = NOT_ELIGIBLE;
             int beyondOther = onLeft ? edges.right()[other] : edges.left()[other];
             // Facing edges run against each other, more or less; beyond 135 degrees no way is square enough to both.
-            boolean runsAgainst =
-                    alongTwo - alongOne < MOST_SLANTED * Math.hypot(alongTwo - alongOne, overTwo - overOne);
+            double forward = alongTwo - alongOne;
+            double square =
+                    MOST_SLANTED * MOST_SLANTED * (forward * forward + (overTwo - overOne) * (overTwo - overOne));
+            boolean runsAgainst = forward < 0 || forward * forward < square;
             if (runsAgainst
                     && sides.mayFace(other, onLeft)
                     && sides.differ(e, other)
@@ -259,7 +260,7 @@ final class SeamSight {
         }
     }
 
-    /** The eligible edge nearest to a place, by an open way no longer than the reach; -1 if there is none. */
+    /** The eligible edge nearest to a place, of equals the first in order, by an open way no longer than the reach; -1 if there is none. */
     private int nearest(double t) {
         int best = -1;
         double least = reach * reach;
@@ -271,7 +272,8 @@ final class SeamSight {
             double wa = a1[k] + share * (a2[k] - a1[k]) - t;
             double wh = h1[k] + share * (h2[k] - h1[k]);
             double size2 = wa * wa + wh * wh;
-            if (size2 < least && isSquare(k, wa, wh, Math.sqrt(size2))) {
+            boolean isNearer = size2 < least || (size2 == least && best >= 0 && edge[k] < edge[best]);
+            if (isNearer && isSquare(k, wa, wh, Math.sqrt(size2))) {
                 least = size2;
                 best = k;
             }
