@@ -107,7 +107,6 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
         return new WholeSet(fault, more, isAll);
     }
 
-    @SuppressWarnings("ReferenceEquality")
     /** Whether what lies in the picture on films that are to be blank does not lie there then: that has moved with the set. */
     private boolean clearsTheBlank() {
         return films.stream()
@@ -116,6 +115,7 @@ record WholeSet(Fault fault, List<WholeFilm> films, boolean isAll) {
                         && film.mended().picture().isEmpty());
     }
 
+    @SuppressWarnings("ReferenceEquality")
     private static boolean isAlike(WholeFilm one, WholeFilm other, Intent intent) {
         if (one == other) {
             return true;

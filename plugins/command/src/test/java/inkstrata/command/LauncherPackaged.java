@@ -30,7 +30,10 @@ class LauncherPackaged {
         Path drawing = AtTheCounter.write(folder.resolve("two boats.svg"), AtTheCounter.drawing());
         AtTheCounter answer = run(LAUNCHER, "separate", drawing, "-o", folder.resolve("my films"));
         assertThat(answer.code()).as(answer.err()).isZero();
-        assertThat(answer.out().lines()).hasSize(8).last().asString().endsWith("plan.json");
+        List<String> lines = answer.out().lines().toList();
+        assertThat(lines).hasSize(8);
+        assertThat(lines.get(6)).endsWith("plan.json");
+        assertThat(lines.get(7)).startsWith("Pulls may be 0.40 mm off before paper shows");
         assertThat(answer.err()).isEmpty();
     }
 
