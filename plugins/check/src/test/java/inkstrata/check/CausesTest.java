@@ -364,7 +364,7 @@ class CausesTest {
                 .fill(NIGHT, FlatDrawing.polygon(20, 20, 40, 20, 40, 40, 20, 40))
                 .fill(RUST, FlatDrawing.polygon(10, 53, 20, 53, 15, 58))
                 .separated(
-                        (ink, row) -> ink == SAND
+                        (ink, row) -> ink.equals(SAND)
                                 ? row.inks().contains(Optional.of(SAND))
                                 : row.top().equals(Optional.of(ink)),
                         SAND,
