@@ -28,8 +28,9 @@ final class Values {
         return millimetres;
     }
 
+    /** Nothing needs no unit. */
     static double seam(String text) {
-        double millimetres = Length.parse(text).millimetres();
+        double millimetres = text.strip().equals("0") ? 0 : Length.parse(text).millimetres();
         if (!(millimetres >= 0 && millimetres <= WIDEST_SEAM_MM)) {
             throw new IllegalArgumentException(
                     "'" + text + "' is outside 0 to 0.5 mm. What is wider holds on a mesh: let the shapes overlap.");

@@ -153,4 +153,12 @@ class JobReaderTest {
                 .hasMessageContaining(where.equals("job.yaml:") ? "job.yaml" : where)
                 .hasMessageContaining(what);
     }
+
+    @Test
+    void noSeamNeedsNoUnit() {
+        assertThat(JobReader.read("job.yaml", "seam: 0").seamMm()).isZero();
+        assertThat(JobReader.read("job.yaml", "seam: 0.02 mm").seamMm()).isEqualTo(0.02);
+        assertThatThrownBy(() -> JobReader.read("job.yaml", "seam: 0.6 mm")).hasMessageContaining("0 to 0.5 mm");
+        assertThatThrownBy(() -> JobReader.read("job.yaml", "seam: 0.02")).hasMessageContaining("not a length");
+    }
 }

@@ -23,8 +23,8 @@ import java.util.List;
  * @param comparison of the drawing and the films, one over the other, both drawn by jsvg
  */
 record PrintedAgain(byte[] svg, Films films, double pixelsPerMm, int levels, Comparison comparison) {
-    /** No two colours are joined, so that the print has exactly the drawing's. */
-    private static final Job JOB = JobReader.read("", "merge: 0");
+    /** No two colours are joined and no strips closed, so that the print has exactly the drawing's. */
+    private static final Job JOB = JobReader.read("", "merge: 0\nseam: 0 mm");
 
     /** A fifth of a pixel: the flatness of our curves, as much again for jsvg's, and its rounding to floats. */
     private static final double NEAR_MM = 0.03;
