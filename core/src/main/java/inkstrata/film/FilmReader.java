@@ -9,12 +9,12 @@ import inkstrata.measure.Frame;
 import inkstrata.plan.Ink;
 import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
+import inkstrata.planar.Affine;
 import inkstrata.planar.MapSettings;
 import inkstrata.planar.PaintStack;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.PlanarMapper;
 import inkstrata.planar.Region;
-import inkstrata.planar.Similarity;
 import inkstrata.planar.StackSet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -47,9 +47,9 @@ public record FilmReader(Sheet sheet, Frame picture) {
      * @param ink that it is the film of: for one that is printed on the back it is mirrored, unless it says otherwise
      */
     public Film read(FilmDrawing drawing, Ink ink) {
-        Similarity turn = sheet.side(ink) == Side.BACK && !drawing.seenFromFront()
-                ? Similarity.mirror(sheet.size().width())
-                : Similarity.NONE;
+        Affine turn = sheet.side(ink) == Side.BACK && !drawing.seenFromFront()
+                ? Affine.mirror(sheet.size().width())
+                : Affine.NONE;
         FilmPage place = new FilmPage(sheet.size(), turn.of(picture));
         Artwork page = place.place(drawing);
         boolean isMixed = !page.shapes().stream().allMatch(shape -> shape.isOpaque());

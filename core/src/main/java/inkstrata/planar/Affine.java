@@ -19,6 +19,11 @@ import java.util.List;
 public record Affine(double xx, double xy, double yx, double yy, double dx, double dy) {
     public static final Affine NONE = new Affine(1, 0, 0, 1, 0, 0);
 
+    /** Mirrors a sheet of that width about its upright middle line; the width counts in whole grid steps. */
+    public static Affine mirror(double widthMm) {
+        return new Affine(-1, 0, 0, 1, Grid.millimetres(Grid.steps(widthMm)), 0);
+    }
+
     /** By how much areas grow; below zero if right and left change places. */
     public double determinant() {
         return xx * yy - xy * yx;
