@@ -2,6 +2,7 @@ package inkstrata.planar;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,15 +16,14 @@ import java.util.Map;
  */
 record MapStacks(List<PaintStack> stacks, Map<StackTable, int[]> numbers) {
     static MapStacks of(List<MappedTile> tiles, Paints paints) {
+        Map<StackTable, BitSet> somewhere = new LinkedHashMap<>();
+        tiles.forEach(tile -> findStacks(tile, somewhere.computeIfAbsent(tile.stacks(), table -> new BitSet())));
         Map<StackTable, int[]> numbers = new LinkedHashMap<>();
-        tiles.forEach(tile -> numbers.putIfAbsent(tile.stacks(), new int[0]));
         StackTable all = new StackTable();
-        numbers.replaceAll((table, none) -> {
+        somewhere.forEach((table, stacks) -> {
             int[] found = new int[table.size()];
-            for (int stack = 0; stack < found.length; stack++) {
-                found[stack] = all.number(table.colours(stack));
-            }
-            return found;
+            stacks.stream().forEach(stack -> found[stack] = all.number(table.colours(stack)));
+            numbers.put(table, found);
         });
         int[][] sorted = new int[all.size()][];
         for (int stack = 0; stack < sorted.length; stack++) {
@@ -41,6 +41,19 @@ record MapStacks(List<PaintStack> stacks, Map<StackTable, int[]> numbers) {
                     Arrays.stream(colours).mapToObj(paints::paint).toList()));
         }
         return new MapStacks(List.copyOf(stacks), numbers);
+    }
+
+    private static void findStacks(MappedTile tile, BitSet found) {
+        int[] edges = tile.edges();
+        for (int k = 0; k < edges.length; k += MappedTile.STRIDE) {
+            found.set(edges[k + 2]);
+            found.set(edges[k + 3]);
+        }
+        for (int[] side : List.of(tile.left(), tile.low(), tile.right(), tile.high())) {
+            for (int k = 1; k < side.length; k += MappedTile.SIDE_STRIDE) {
+                found.set(side[k]);
+            }
+        }
     }
 
     /** The map's numbers for the stacks of a tile. */

@@ -3,6 +3,7 @@ package inkstrata.planar;
 import inkstrata.artwork.Artwork;
 import inkstrata.measure.Frame;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
@@ -62,7 +63,7 @@ public final class PlanarMapper {
             return new FlatDrawing(drawing, flattened.segments(), frame, flattened.swallowed());
         }
 
-        /** The same beneath marks, whose segments come after all others. */
+        /** The same beneath so many more marks, whose segments come after all others. */
         FlatDrawing under(int marks, Segments theirs, Crew crew) {
             return new FlatDrawing(
                     drawing.under(marks), Segments.joined(List.of(segments, theirs), crew), frame, swallowed);
@@ -81,13 +82,37 @@ public final class PlanarMapper {
     }
 
     static Noded noded(FlatDrawing flat, MapSettings settings, UnaryOperator<int[]> meaning, Crew crew) {
+        return glued(flat, tiles(flat, settings, meaning, Optional.empty(), crew), crew);
+    }
+
+    /**
+     * A drawing's tiles, mapped.
+     *
+     * @param outlines how many the drawing has
+     */
+    record Tiles(MappedPart root, int outlines) {}
+
+    /**
+     * Maps a drawing's tiles.
+     *
+     * @param before of the same drawing and settings, without its last outlines; tiles are taken over where these are not
+     */
+    static Tiles tiles(
+            FlatDrawing flat, MapSettings settings, UnaryOperator<int[]> meaning, Optional<Tiles> before, Crew crew) {
         Drawing drawing = flat.drawing();
         Segments segments = flat.segments();
         Paints paints = new Paints(drawing);
         Tile whole = Cropping.toFrame(drawing, segments, flat.frame(), crew);
         Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
-        TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings, meaning);
-        Glue.Glued glued = Glue.glue(crew.all(new TileWork(shared, root, 0)), shared.onLines(), paints, crew);
-        return new Noded(glued.edges(), segments, flat.frame().frame(), glued.stacks());
+        int known = before.map(Tiles::outlines).orElse(0);
+        TileWork.Shared shared = TileWork.Shared.of(drawing, segments, paints, settings, meaning, known);
+        MappedPart part = crew.all(new TileWork(shared, root, 0, before.map(Tiles::root)));
+        return new Tiles(part, drawing.areas().size());
+    }
+
+    static Noded glued(FlatDrawing flat, Tiles tiles, Crew crew) {
+        Glue.Glued glued = Glue.glue(
+                tiles.root().tiles(), tiles.root().allOnLines(), new Paints(flat.drawing()), crew);
+        return new Noded(glued.edges(), flat.segments(), flat.frame().frame(), glued.stacks());
     }
 }

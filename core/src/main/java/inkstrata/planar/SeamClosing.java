@@ -3,15 +3,17 @@ package inkstrata.planar;
 import inkstrata.measure.Grid;
 import inkstrata.planar.PlanarMapper.FlatDrawing;
 import inkstrata.planar.PlanarMapper.Noded;
+import inkstrata.planar.PlanarMapper.Tiles;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
  * Closes the strips of a drawing that nobody drew: shapes that were meant to meet, and that rounded coordinates or a tracer left a little
  * apart.
  *
- * <p>The drawing is mapped, and {@link SeamSearch} looks for strips. If there are none, that map is the result. Else it is mapped once
- * more beneath {@link SeamMarks}, which say where a strip belongs to a neighbour, the lighter one. Pages: {@code core/docs/seams.md}.
+ * <p>The drawing is mapped, and {@link SeamSearch} looks for strips. If there are none, that map is the result. Else those tiles that hold
+ * strips are mapped once more beneath {@link SeamMarks}, which say where a strip belongs to a neighbour, the lighter one. Pages: {@code core/docs/seams.md}.
  */
 final class SeamClosing {
     /** Strips up to so many seams wide are not closed, but asked about. */
@@ -33,7 +35,8 @@ final class SeamClosing {
     record Closed(Noded noded, List<Seam> seams) {}
 
     static Closed close(FlatDrawing flat, MapSettings settings, Crew crew) {
-        Noded plain = PlanarMapper.noded(flat, settings, UnaryOperator.identity(), crew);
+        Tiles tiles = PlanarMapper.tiles(flat, settings, UnaryOperator.identity(), Optional.empty(), crew);
+        Noded plain = PlanarMapper.glued(flat, tiles, crew);
         double seam = settings.seamMm() * Grid.STEPS_PER_MM;
         if (seam < 1) {
             return new Closed(plain, List.of());
@@ -43,7 +46,8 @@ final class SeamClosing {
         List<SeamStretch> found = SeamSearch.find(flat.drawing(), map, seam, ASKED * seam, settings.depth(), crew);
         if (found.stream().anyMatch(stretch -> !stretch.known())) {
             deep = settings.withDepth(MapSettings.ALL);
-            map = PlanarMapper.noded(flat, deep, UnaryOperator.identity(), crew);
+            tiles = PlanarMapper.tiles(flat, deep, UnaryOperator.identity(), Optional.empty(), crew);
+            map = PlanarMapper.glued(flat, tiles, crew);
             found = SeamSearch.find(flat.drawing(), map, seam, ASKED * seam, deep.depth(), crew);
         }
         List<Seam> seams = SeamReport.of(found, new SeamStacks(map.stacks(), deep.depth()));
@@ -57,7 +61,8 @@ final class SeamClosing {
         for (int round = 0; round < MOST_ROUNDS && left > 0 && left <= before / 2; round++) {
             marks.add(found, map.edges(), new SeamStacks(map.stacks(), deep.depth()), paints);
             FlatDrawing marked = marks.over(flat, crew);
-            map = PlanarMapper.noded(marked, deep, marks.meaning(), crew);
+            tiles = PlanarMapper.tiles(marked, deep, marks.meaning(), Optional.of(tiles), crew);
+            map = PlanarMapper.glued(marked, tiles, crew);
             map = SeamCrumbs.without(map, deep.depth(), flat.segments().size(), seam);
             if (round + 1 < MOST_ROUNDS) {
                 found = SeamSearch.find(marked.drawing(), map, seam, seam, deep.depth(), crew);

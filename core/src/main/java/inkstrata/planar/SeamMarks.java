@@ -15,8 +15,10 @@ import java.util.function.UnaryOperator;
  * <p>A mark runs along a strip between two outlines ({@link SeamRuns}, {@link SeamOutline}).
  */
 final class SeamMarks {
-    /** Kinds in the order of their stacks, which does not depend on who found them first. */
-    private final TreeMap<Kind, List<int[]>> polygons = new TreeMap<>();
+    /** As often as some were added: first come those that were there before. */
+    private final List<Kind> kinds = new ArrayList<>();
+
+    private final List<List<int[]>> polygons = new ArrayList<>();
 
     /**
      * What a kind of mark says.
@@ -35,19 +37,22 @@ final class SeamMarks {
     }
 
     /**
-     * Adds marks for all stretches that close.
+     * Adds marks for all stretches that close, kinds in the order of their stacks, which does not depend on who found them first.
      *
      * @param edges of the map in which they were found
      * @param stacks that they name
      */
     void add(List<SeamStretch> stretches, EdgeTable edges, SeamStacks stacks, Paints paints) {
+        TreeMap<Kind, List<int[]>> added = new TreeMap<>();
         for (List<SeamStretch> run : SeamRuns.of(stretches, stacks)) {
             SeamStretch any = run.get(0);
             Kind kind = new Kind(
                     packed(stacks.stack(any.strip()), paints),
                     packed(stacks.stack(stacks.lighter(any.one(), any.other())), paints));
-            polygons.computeIfAbsent(kind, k -> new ArrayList<>()).add(SeamOutline.of(run, edges));
+            added.computeIfAbsent(kind, k -> new ArrayList<>()).add(SeamOutline.of(run, edges));
         }
+        kinds.addAll(added.keySet());
+        polygons.addAll(added.values());
     }
 
     private static int[] packed(PaintStack stack, Paints paints) {
@@ -62,7 +67,7 @@ final class SeamMarks {
     private Segments segments(int outlines) {
         Segments segments = new Segments();
         int outline = outlines;
-        for (List<int[]> kind : polygons.values()) {
+        for (List<int[]> kind : polygons) {
             int command = 0;
             for (int[] p : kind) {
                 for (int i = 0; i < p.length; i += 2) {
@@ -78,7 +83,7 @@ final class SeamMarks {
 
     /** What a stack comes to: marks first, as {@link Paints} packs them, then paints. */
     UnaryOperator<int[]> meaning() {
-        List<Kind> kinds = List.copyOf(polygons.keySet());
+        List<Kind> all = List.copyOf(kinds);
         return stack -> {
             int marks = 0;
             while (marks < stack.length && stack[marks] < 0) {
@@ -89,7 +94,7 @@ final class SeamMarks {
             }
             int[] paints = Arrays.copyOfRange(stack, marks, stack.length);
             for (int i = 0; i < marks; i++) {
-                Kind kind = kinds.get(~stack[i]);
+                Kind kind = all.get(~stack[i]);
                 if (Arrays.equals(kind.strip, paints)) {
                     return kind.becomes;
                 }

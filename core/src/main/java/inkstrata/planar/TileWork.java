@@ -1,14 +1,17 @@
 package inkstrata.planar;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.Optional;
 import java.util.concurrent.RecursiveTask;
 import java.util.function.UnaryOperator;
 
-/** Splits a tile until it is small and maps the parts, low and left halves first; other threads may take halves. */
-final class TileWork extends RecursiveTask<List<MappedTile>> {
+/**
+ * Splits a tile until it is small and maps the parts, low and left halves first; other threads may take halves.
+ *
+ * <p>What a tile comes to depends on nothing but the pieces in it. So a part of an earlier map is taken over if the tile of that box
+ * holds no outline that is new since.
+ */
+final class TileWork extends RecursiveTask<MappedPart> {
     private static final long serialVersionUID = 1L;
 
     /** No tile is split below this width and height, in grid steps. */
@@ -19,58 +22,77 @@ final class TileWork extends RecursiveTask<List<MappedTile>> {
 
     private final transient Shared shared;
     private final transient Tile tile;
+    private final transient Optional<MappedPart> before;
     private final int futile;
 
     /**
      * What all tiles of a map share.
      *
      * @param bench one for each thread
-     * @param onLines collects the pieces that lie on tile lines, as in {@link Tile}, in any order
+     * @param known outlines with lower numbers are as they were in the map before
      */
     record Shared(
             Drawing drawing,
             Segments segments,
             MapSettings settings,
             ThreadLocal<Workbench> bench,
-            Queue<int[]> onLines) {
+            int known) {
         static Shared of(
-                Drawing drawing, Segments segments, Paints paints, MapSettings settings, UnaryOperator<int[]> meaning) {
+                Drawing drawing,
+                Segments segments,
+                Paints paints,
+                MapSettings settings,
+                UnaryOperator<int[]> meaning,
+                int known) {
             return new Shared(
                     drawing,
                     segments,
                     settings,
                     ThreadLocal.withInitial(() -> Workbench.of(drawing, paints, settings, meaning)),
-                    new ConcurrentLinkedQueue<>());
+                    known);
         }
     }
 
-    TileWork(Shared shared, Tile tile, int futile) {
+    TileWork(Shared shared, Tile tile, int futile, Optional<MappedPart> before) {
         this.shared = shared;
         this.tile = tile;
+        this.before = before;
         this.futile = futile;
     }
 
     @Override
-    protected List<MappedTile> compute() {
+    protected MappedPart compute() {
+        if (before.isPresent() && holdsNothingNew()) {
+            return before.get();
+        }
         if (isSmall()) {
-            return List.of(MappedTile.of(tile, shared.drawing(), shared.bench().get()));
+            return MappedPart.of(
+                    MappedTile.of(tile, shared.drawing(), shared.bench().get()));
         }
         Box box = tile.box();
         boolean vertical = box.width() >= box.height();
         int at = vertical ? box.left() + box.width() / 2 : box.low() + box.height() / 2;
         TileSplitter splitter = new TileSplitter(shared.segments());
         Tile[] halves = splitter.split(tile, vertical, at);
-        shared.onLines().add(splitter.onLines());
         Culling culling = shared.bench().get().culling();
         Tile lowTile = culling.cull(halves[0]);
         Tile highTile = culling.cull(halves[1]);
         int nowFutile = isFutile(lowTile.pieceCount(), highTile.pieceCount()) ? futile + 1 : 0;
-        TileWork low = new TileWork(shared, lowTile, nowFutile);
-        TileWork high = new TileWork(shared, highTile, nowFutile);
+        TileWork low = new TileWork(shared, lowTile, nowFutile, halfBefore(0));
+        TileWork high = new TileWork(shared, highTile, nowFutile, halfBefore(1));
         high.fork();
-        List<MappedTile> result = new ArrayList<>(low.compute());
-        result.addAll(high.join());
-        return result;
+        MappedPart lowPart = low.compute();
+        return new MappedPart(box, Optional.empty(), List.of(lowPart, high.join()), splitter.onLines());
+    }
+
+    private Optional<MappedPart> halfBefore(int half) {
+        return before.filter(part -> part.tile().isEmpty())
+                .map(part -> part.halves().get(half));
+    }
+
+    private boolean holdsNothingNew() {
+        int[] outlines = tile.outlines();
+        return outlines.length == 0 || outlines[outlines.length - 1] < shared.known();
     }
 
     private boolean isSmall() {

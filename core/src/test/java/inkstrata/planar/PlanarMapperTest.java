@@ -13,6 +13,7 @@ import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.LongFunction;
 import java.util.function.UnaryOperator;
@@ -89,8 +90,9 @@ class PlanarMapperTest {
             Tile whole = Cropping.toFrame(drawing, segments, Box.of(artwork.frame()), crew);
             Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
             TileWork work = new TileWork(
-                    TileWork.Shared.of(drawing, segments, paints, settings, UnaryOperator.identity()), root, 0);
-            for (MappedTile tile : crew.all(work)) {
+                    TileWork.Shared.of(drawing, segments, paints, settings, UnaryOperator.identity(), 0), root, 0,
+                    Optional.empty());
+            for (MappedTile tile : crew.all(work).tiles()) {
                 assertThat(tile.edges().length / MappedTile.STRIDE).isLessThan(2 * settings.tilePieces());
             }
         }
