@@ -111,8 +111,7 @@ public final class PlanarMapper {
     }
 
     static Noded glued(FlatDrawing flat, Tiles tiles, Crew crew) {
-        Glue.Glued glued = Glue.glue(
-                tiles.root().tiles(), tiles.root().allOnLines(), new Paints(flat.drawing()), crew);
+        Glue.Glued glued = Glue.glue(tiles.root().tiles(), tiles.root().allOnLines(), new Paints(flat.drawing()), crew);
         return new Noded(glued.edges(), flat.segments(), flat.frame().frame(), glued.stacks());
     }
 }

@@ -98,7 +98,7 @@ final class SeamCrumbs {
             if (Math.max(right - left, high - low) > LARGEST * seam) {
                 return EdgeTable.OUTSIDE;
             }
-            double size = Math.hypot(edges.x()[to] - edges.x()[from], edges.y()[to] - edges.y()[from]);
+            double size = SeamWay.size(edges.x()[to] - edges.x()[from], edges.y()[to] - edges.y()[from]);
             length += size;
             int beyond = side(h ^ 1);
             if (edges.source()[h >> 1] >= drawn && stacks.over(beyond, strip) == SeamStacks.Over.YES) {

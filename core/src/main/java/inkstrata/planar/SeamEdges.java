@@ -96,7 +96,7 @@ final class SeamEdges {
                 dy = sign * sy;
             }
         }
-        double size = (left ? 1 : -1) * Math.hypot(dx, dy);
+        double size = (left ? 1 : -1) * SeamWay.size(dx, dy);
         return new double[] {dx / size, dy / size};
     }
 }

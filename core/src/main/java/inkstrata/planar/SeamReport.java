@@ -22,16 +22,14 @@ final class SeamReport {
         }
         List<Seam> seams = new ArrayList<>();
         sums.forEach((pair, sum) -> {
-            // Both sides were counted.
-            double length = sum.length / 2;
-            if (pair.closes || length >= LONG * sum.widest) {
+            if (pair.closes || sum.length >= LONG * sum.widest) {
                 Place place = new Place(
                         Grid.STEP_MM * (sum.at.x() + sum.at.toX()) / 2, Grid.STEP_MM * (sum.at.y() + sum.at.toY()) / 2);
                 seams.add(new Seam(
                         stacks.shows(pair.strip),
                         stacks.shows(pair.one),
                         stacks.shows(pair.other),
-                        length * Grid.STEP_MM,
+                        sum.length * Grid.STEP_MM,
                         sum.widest * Grid.STEP_MM,
                         place,
                         pair.closes));
@@ -42,21 +40,13 @@ final class SeamReport {
 
     private record Pair(boolean closes, int strip, int contour, int facing, int one, int other) {
         static Pair of(SeamStretch stretch) {
-            return stretch.contour() < stretch.facing()
-                    ? new Pair(
-                            stretch.closes(),
-                            stretch.strip(),
-                            stretch.contour(),
-                            stretch.facing(),
-                            stretch.one(),
-                            stretch.other())
-                    : new Pair(
-                            stretch.closes(),
-                            stretch.strip(),
-                            stretch.facing(),
-                            stretch.contour(),
-                            stretch.other(),
-                            stretch.one());
+            return new Pair(
+                    stretch.closes(),
+                    stretch.strip(),
+                    stretch.contour(),
+                    stretch.facing(),
+                    stretch.one(),
+                    stretch.other());
         }
     }
 

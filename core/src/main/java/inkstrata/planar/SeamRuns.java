@@ -10,15 +10,13 @@ final class SeamRuns {
     private SeamRuns() {}
 
     /**
-     * The runs of all stretches that close, each of one kind of strip, along the contour of the lower number; the other side would say
-     * the same.
+     * The runs of all stretches that close, each of one kind of strip.
      *
      * <p>At their ends they lose the stretches from which all ways lead to one vertex: there the other side has ended.
      */
     static List<List<SeamStretch>> of(List<SeamStretch> stretches, SeamStacks stacks) {
-        List<SeamStretch> closing = stretches.stream()
-                .filter(stretch -> stretch.closes() && stretch.contour() < stretch.facing())
-                .toList();
+        List<SeamStretch> closing =
+                stretches.stream().filter(SeamStretch::closes).toList();
         int n = closing.size();
         Map<End, Integer> starts = new HashMap<>();
         for (int i = 0; i < n; i++) {

@@ -71,7 +71,10 @@ final class SeamSight {
         this.reach = reach;
     }
 
-    /** The stretches of an edge across the stacks at its sides, from its start to its end or back. */
+    /**
+     * The stretches of an edge across the stacks at its sides, from its start to its end or back. Strips are found from the side whose contour
+     * has the lower number; the other side would say the same.
+     */
     void look(int e, List<SeamStretch> found) {
         look(e, true, found);
         look(e, false, found);
@@ -93,7 +96,7 @@ final class SeamSight {
         originY = edges.y()[from];
         double dx = edges.x()[to] - originX;
         double dy = edges.y()[to] - originY;
-        length = Math.hypot(dx, dy);
+        length = SeamWay.size(dx, dy);
         ux = dx / length;
         uy = dy / length;
         if (!gather(e, strip, beyond)) {
@@ -125,7 +128,12 @@ final class SeamSight {
         add(e, strip, beyond, nearestBefore, since, length, widest, closedBefore, found);
     }
 
-    /** Finds the edges near that border the stack; false if none of them may be across a strip. */
+    /** Whether the strip between two edges is looked for from the first. */
+    private boolean isFirst(int e, int other) {
+        return sides.contour(e) < sides.contour(other);
+    }
+
+    /** Finds the edges near that border the stack; false if none of them may be across a strip that is to be found from here. */
     private boolean gather(int e, int strip, int beyond) {
         near = 0;
         boolean any = false;
@@ -170,7 +178,7 @@ final class SeamSight {
                     && sides.differ(e, other)
                     && !(beyond == EdgeTable.OUTSIDE && beyondOther == EdgeTable.OUTSIDE)) {
                 far[near] = beyondOther;
-                any = true;
+                any |= isFirst(e, other);
             }
             near++;
         }
@@ -230,7 +238,7 @@ final class SeamSight {
     private void cutAlong(int k) {
         double da = a2[k] - a1[k];
         double dh = h2[k] - h1[k];
-        double size = Math.hypot(da, dh);
+        double size = SeamWay.size(da, dh);
         da /= size;
         dh /= size;
         if (Math.abs(da) > 1e-6) {
@@ -335,7 +343,7 @@ final class SeamSight {
             double middles,
             boolean closes,
             List<SeamStretch> found) {
-        if (k < 0) {
+        if (k < 0 || !isFirst(e, edge[k])) {
             return;
         }
         SeamWay first = way(k, from);
@@ -357,7 +365,7 @@ final class SeamSight {
 
     private double distance(int k, double t) {
         double share = share(k, t);
-        return Math.hypot(a1[k] + share * (a2[k] - a1[k]) - t, h1[k] + share * (h2[k] - h1[k]));
+        return SeamWay.size(a1[k] + share * (a2[k] - a1[k]) - t, h1[k] + share * (h2[k] - h1[k]));
     }
 
     private SeamWay way(int k, double t) {

@@ -7,7 +7,7 @@ package inkstrata.planar;
  * @param one number of the stack beyond this edge, or {@link EdgeTable#OUTSIDE}
  * @param other number of the stack beyond the other edge; likewise
  * @param contour that this edge belongs to ({@link SeamContours})
- * @param facing contour that the other belongs to
+ * @param facing contour that the other belongs to; higher
  * @param across the other edge
  * @param first way across, where the stretch starts; the strip lies on the side of positive cross products
  * @param last way across, where it ends

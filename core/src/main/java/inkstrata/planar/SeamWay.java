@@ -29,7 +29,7 @@ record SeamWay(int x, int y, int toX, int toY, int behindX, int behindY, int bey
      * @param dy likewise
      */
     static SeamWay of(int originX, int originY, double x, double y, double toX, double toY, double dx, double dy) {
-        double length = Math.hypot(toX - x, toY - y);
+        double length = size(toX - x, toY - y);
         double ux = length < 0.5 ? dx : (toX - x) / length;
         double uy = length < 0.5 ? dy : (toY - y) / length;
         return new SeamWay(
@@ -42,6 +42,11 @@ record SeamWay(int x, int y, int toX, int toY, int behindX, int behindY, int bey
                 originX + round(toX + BEYOND * ux),
                 originY + round(toY + BEYOND * uy),
                 length);
+    }
+
+    /** The length of a vector; differences of grid steps do not overflow, so no more care is needed. */
+    static double size(double dx, double dy) {
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
     private static int round(double v) {

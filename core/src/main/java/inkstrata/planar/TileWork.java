@@ -31,12 +31,7 @@ final class TileWork extends RecursiveTask<MappedPart> {
      * @param bench one for each thread
      * @param known outlines with lower numbers are as they were in the map before
      */
-    record Shared(
-            Drawing drawing,
-            Segments segments,
-            MapSettings settings,
-            ThreadLocal<Workbench> bench,
-            int known) {
+    record Shared(Drawing drawing, Segments segments, MapSettings settings, ThreadLocal<Workbench> bench, int known) {
         static Shared of(
                 Drawing drawing,
                 Segments segments,

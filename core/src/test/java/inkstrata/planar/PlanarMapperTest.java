@@ -90,7 +90,9 @@ class PlanarMapperTest {
             Tile whole = Cropping.toFrame(drawing, segments, Box.of(artwork.frame()), crew);
             Tile root = new Culling(drawing, paints, settings.depth()).cull(whole);
             TileWork work = new TileWork(
-                    TileWork.Shared.of(drawing, segments, paints, settings, UnaryOperator.identity(), 0), root, 0,
+                    TileWork.Shared.of(drawing, segments, paints, settings, UnaryOperator.identity(), 0),
+                    root,
+                    0,
                     Optional.empty());
             for (MappedTile tile : crew.all(work).tiles()) {
                 assertThat(tile.edges().length / MappedTile.STRIDE).isLessThan(2 * settings.tilePieces());
