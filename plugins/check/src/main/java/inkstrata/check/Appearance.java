@@ -156,7 +156,10 @@ final class Appearance {
         return new Finding(
                         Severity.ERROR,
                         "unlike film",
-                        Pieces.of(area, intent.frame()).stream().findFirst().orElse(area).somewhere(),
+                        Pieces.of(area, intent.frame()).stream()
+                                .findFirst()
+                                .orElse(area)
+                                .somewhere(),
                         String.format(
                                 Locale.ROOT,
                                 "%s is another picture: %.0f %% of what it is to print is not on it, and %.2f mm² are that it is not to print",

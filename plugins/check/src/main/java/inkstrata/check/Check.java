@@ -52,7 +52,8 @@ public final class Check implements Inspector {
     static Holding limit(Separation planned, List<Region> films, double registerMm) {
         Counted counted = Counted.of(planned);
         List<LimitFindings> cut = counted.covering().stream()
-                .filter(pull -> !planned.printed().get(pull).minus(films.get(pull)).isEmpty())
+                .filter(pull ->
+                        !planned.printed().get(pull).minus(films.get(pull)).isEmpty())
                 .map(pull -> limit(counted.with(pull), films, registerMm)
                         .onlyLostBy(counted.with(pull).pulls().indexOf(pull)))
                 .filter(limit -> !limit.lost().pieces().isEmpty())

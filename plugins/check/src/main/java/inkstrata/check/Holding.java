@@ -43,7 +43,9 @@ record Holding(LimitFindings counted, List<LimitFindings> cut) {
     private OptionalDouble plannedMm() {
         return counted.lost().plannedMm().isPresent()
                 ? counted.lost().plannedMm()
-                : Stream.concat(Stream.of(counted.heldMm()), cut.stream().map(one -> one.lost().plannedMm().orElseThrow()))
+                : Stream.concat(
+                                Stream.of(counted.heldMm()),
+                                cut.stream().map(one -> one.lost().plannedMm().orElseThrow()))
                         .mapToDouble(Double::doubleValue)
                         .min();
     }

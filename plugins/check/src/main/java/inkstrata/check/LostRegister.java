@@ -96,8 +96,7 @@ record LostRegister(Set<Opening> openings, List<Piece> pieces, OptionalDouble pl
 
     /** What one of the films lacks alone. */
     LostRegister only(int film) {
-        List<Piece> own =
-                pieces.stream().filter(piece -> piece.film() == film).toList();
+        List<Piece> own = pieces.stream().filter(piece -> piece.film() == film).toList();
         return own.isEmpty() ? NOTHING : new LostRegister(openings, own, plannedMm);
     }
 

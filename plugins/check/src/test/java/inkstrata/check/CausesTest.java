@@ -412,10 +412,13 @@ class CausesTest {
                 .knockedOut(NIGHT);
         Region moved = box(10.5, 40, 6, 0.4);
         List<Finding> findings = with(
-                bars, 0, film -> film.withPicture(film.picture().minus(box(9, 39, 9, 2)).union(moved)));
+                bars,
+                0,
+                film -> film.withPicture(film.picture().minus(box(9, 39, 9, 2)).union(moved)));
         assertThat(findings)
                 .isNotEmpty()
-                .allMatch(finding -> List.of("ink on sheet", "missing ink", "cut film").contains(finding.rule()));
+                .allMatch(finding ->
+                        List.of("ink on sheet", "missing ink", "cut film").contains(finding.rule()));
     }
 
     /** Not beside it: a map that is drawn points there. */

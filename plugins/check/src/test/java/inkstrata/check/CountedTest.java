@@ -14,8 +14,8 @@ import inkstrata.planar.RegionExample;
 import inkstrata.separation.Finding.Severity;
 import inkstrata.separation.FlatDrawing;
 import inkstrata.separation.Separation;
-import inkstrata.separation.Verdict.Answer;
 import inkstrata.separation.Verdict;
+import inkstrata.separation.Verdict.Answer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -68,10 +68,12 @@ class CountedTest {
     /** The base was to lie beneath all of rust; cut out there it only meets it, as far as it is cut out. */
     @Test
     void aBaseThatIsCutBackCounts() {
-        Separation based = DRAWING.separated((ink, row) -> ink.equals(BASE) || ink.equals(RUST) && shows(ink, row), BASE, RUST);
+        Separation based =
+                DRAWING.separated((ink, row) -> ink.equals(BASE) || ink.equals(RUST) && shows(ink, row), BASE, RUST);
         assertThat(verdict(based).answer()).isEqualTo(Answer.NOTHING_TO_REGISTER);
         Region cutOut = RegionExample.of(RegionExample.polygon(RegionExample.rectangle(10, 2, 8, 16)));
-        List<Region> films = List.of(based.printed().get(0).minus(cutOut), based.printed().get(1));
+        List<Region> films =
+                List.of(based.printed().get(0).minus(cutOut), based.printed().get(1));
         Holding holding = Check.limit(based, films, 0.4);
         assertThat(holding.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.rule()).isEqualTo(LimitFindings.LOST);
@@ -89,10 +91,13 @@ class CountedTest {
     /** In the midst of what covers it, farther from its edge than pulls may be off, nobody sees it. */
     @Test
     void aBaseThatIsCutOutFarFromAnyEdgeHoldsAllTheSame() {
-        Separation based = DRAWING.separated((ink, row) -> ink.equals(BASE) || ink.equals(RUST) && shows(ink, row), BASE, RUST);
+        Separation based =
+                DRAWING.separated((ink, row) -> ink.equals(BASE) || ink.equals(RUST) && shows(ink, row), BASE, RUST);
         Region cutOut = RegionExample.of(RegionExample.polygon(RegionExample.rectangle(10.5, 2.5, 7, 15)));
         Holding holding = Check.limit(
-                based, List.of(based.printed().get(0).minus(cutOut), based.printed().get(1)), 0.4);
+                based,
+                List.of(based.printed().get(0).minus(cutOut), based.printed().get(1)),
+                0.4);
         assertThat(holding.findings()).isEmpty();
         assertThat(holding.verdict(List.of()).answer()).isEqualTo(Answer.NOTHING_TO_REGISTER);
     }

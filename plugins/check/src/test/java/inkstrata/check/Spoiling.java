@@ -422,8 +422,9 @@ enum Spoiling {
     private static Region topmost(SpoilCase drawn, int pull) {
         Region topmost = drawn.shown(pull);
         for (int other = 0; other < drawn.films().size(); other++) {
-            topmost =
-                    other != pull && drawn.planned().isNearer(other, pull) ? topmost.minus(drawn.printed(other)) : topmost;
+            topmost = other != pull && drawn.planned().isNearer(other, pull)
+                    ? topmost.minus(drawn.printed(other))
+                    : topmost;
         }
         return topmost;
     }
