@@ -69,7 +69,7 @@ class CountedTest {
     @Test
     void aBaseThatIsCutBackCounts() {
         Separation based =
-                DRAWING.separated((ink, row) -> ink.equals(BASE) || ink.equals(RUST) && shows(ink, row), BASE, RUST);
+                DRAWING.separated((ink, row) -> ink.equals(BASE) || (ink.equals(RUST) && shows(ink, row)), BASE, RUST);
         assertThat(verdict(based).answer()).isEqualTo(Answer.NOTHING_TO_REGISTER);
         Region cutOut = RegionExample.of(RegionExample.polygon(RegionExample.rectangle(10, 2, 8, 16)));
         List<Region> films =
@@ -92,7 +92,7 @@ class CountedTest {
     @Test
     void aBaseThatIsCutOutFarFromAnyEdgeHoldsAllTheSame() {
         Separation based =
-                DRAWING.separated((ink, row) -> ink.equals(BASE) || ink.equals(RUST) && shows(ink, row), BASE, RUST);
+                DRAWING.separated((ink, row) -> ink.equals(BASE) || (ink.equals(RUST) && shows(ink, row)), BASE, RUST);
         Region cutOut = RegionExample.of(RegionExample.polygon(RegionExample.rectangle(10.5, 2.5, 7, 15)));
         Holding holding = Check.limit(
                 based,
