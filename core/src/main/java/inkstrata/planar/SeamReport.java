@@ -22,14 +22,14 @@ final class SeamReport {
         }
         List<Seam> seams = new ArrayList<>();
         sums.forEach((pair, sum) -> {
-            if (pair.closes || sum.length >= LONG * sum.widest) {
+            if (pair.closes || sum.length() >= LONG * sum.widest) {
                 Place place = new Place(
                         Grid.STEP_MM * (sum.at.x() + sum.at.toX()) / 2, Grid.STEP_MM * (sum.at.y() + sum.at.toY()) / 2);
                 seams.add(new Seam(
                         stacks.shows(pair.strip),
                         stacks.shows(pair.one),
                         stacks.shows(pair.other),
-                        sum.length * Grid.STEP_MM,
+                        sum.length() * Grid.STEP_MM,
                         sum.widest * Grid.STEP_MM,
                         place,
                         pair.closes));
@@ -40,23 +40,31 @@ final class SeamReport {
 
     private record Pair(boolean closes, int strip, int contour, int facing, int one, int other) {
         static Pair of(SeamStretch stretch) {
+            boolean isLower = stretch.isLower();
             return new Pair(
                     stretch.closes(),
                     stretch.strip(),
-                    stretch.contour(),
-                    stretch.facing(),
-                    stretch.one(),
-                    stretch.other());
+                    isLower ? stretch.contour() : stretch.facing(),
+                    isLower ? stretch.facing() : stretch.contour(),
+                    isLower ? stretch.one() : stretch.other(),
+                    isLower ? stretch.other() : stretch.one());
         }
     }
 
     private static final class Sum {
-        private double length;
+        private double fromLower;
+        private double fromHigher;
         private double widest = -1;
         private SeamWay at;
 
+        /** Parts of a strip may have been found from both sides. */
+        double length() {
+            return Math.max(fromLower, fromHigher);
+        }
+
         void add(SeamStretch stretch) {
-            length += stretch.length();
+            fromLower += stretch.isLower() ? stretch.length() : 0;
+            fromHigher += stretch.isLower() ? 0 : stretch.length();
             SeamWay way = stretch.first().length() > stretch.last().length() ? stretch.first() : stretch.last();
             if (stretch.widest() > widest) {
                 widest = stretch.widest();

@@ -12,7 +12,8 @@ final class SeamRuns {
     /**
      * The runs of all stretches that close, each of one kind of strip.
      *
-     * <p>At their ends they lose the stretches from which all ways lead to one vertex: there the other side has ended.
+     * <p>At their ends they lose the stretches from which all ways lead to one vertex: there the other side has ended. Where nothing would be
+     * left, and there is more than one such vertex, the other side is a row of points: all of the run stays.
      */
     static List<List<SeamStretch>> of(List<SeamStretch> stretches, SeamStacks stacks) {
         List<SeamStretch> closing =
@@ -74,6 +75,8 @@ final class SeamRuns {
         }
         if (first < end) {
             runs.add(run.subList(first, end));
+        } else if (!run.get(0).leadsTo(run.get(run.size() - 1))) {
+            runs.add(run);
         }
     }
 }

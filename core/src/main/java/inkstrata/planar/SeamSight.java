@@ -43,7 +43,8 @@ final class SeamSight {
     private double squareA;
     private double squareH;
 
-    /** Of the edges near it, that have the stack on their left: ends along and above the edge at hand, and what they are. */
+    /** Of the edges near it, that have the stack on their left: ends along and above the edge at hand, what they are, and whether they run at more
+     * than 45 degrees to it. */
     private double[] a1 = new double[16];
 
     private double[] h1 = new double[16];
@@ -52,6 +53,7 @@ final class SeamSight {
     private int[] start = new int[16];
     private int[] far = new int[16];
     private int[] edge = new int[16];
+    private boolean[] isSlanted = new boolean[16];
     private int near;
 
     private double[] cuts = new double[64];
@@ -73,7 +75,7 @@ final class SeamSight {
 
     /**
      * The stretches of an edge across the stacks at its sides, from its start to its end or back. Strips are found from the side whose contour
-     * has the lower number; the other side would say the same.
+     * has the lower number; the other side would say the same, but where its edges are so slanted that no way leaves them squarely.
      */
     void look(int e, List<SeamStretch> found) {
         look(e, true, found);
@@ -128,9 +130,9 @@ final class SeamSight {
         add(e, strip, beyond, nearestBefore, since, length, widest, closedBefore, found);
     }
 
-    /** Whether the strip between two edges is looked for from the first. */
-    private boolean isFirst(int e, int other) {
-        return sides.contour(e) < sides.contour(other);
+    /** Whether the strip between an edge and one near it is looked for from the first. */
+    private boolean isFirst(int e, int k) {
+        return isSlanted[k] || sides.contour(e) < sides.contour(edge[k]);
     }
 
     /** Finds the edges near that border the stack; false if none of them may be across a strip that is to be found from here. */
@@ -178,7 +180,8 @@ final class SeamSight {
                     && sides.differ(e, other)
                     && !(beyond == EdgeTable.OUTSIDE && beyondOther == EdgeTable.OUTSIDE)) {
                 far[near] = beyondOther;
-                any |= isFirst(e, other);
+                isSlanted[near] = forward * forward < square;
+                any |= isFirst(e, near);
             }
             near++;
         }
@@ -194,6 +197,7 @@ final class SeamSight {
             start = Arrays.copyOf(start, 2 * near);
             far = Arrays.copyOf(far, 2 * near);
             edge = Arrays.copyOf(edge, 2 * near);
+            isSlanted = Arrays.copyOf(isSlanted, 2 * near);
         }
     }
 
@@ -343,7 +347,7 @@ final class SeamSight {
             double middles,
             boolean closes,
             List<SeamStretch> found) {
-        if (k < 0 || !isFirst(e, edge[k])) {
+        if (k < 0 || !isFirst(e, k)) {
             return;
         }
         SeamWay first = way(k, from);

@@ -33,4 +33,14 @@ record SeamStretch(
     boolean isFan() {
         return first.toX() == last.toX() && first.toY() == last.toY();
     }
+
+    /** Whether its first way ends in the same vertex as that of another. */
+    boolean leadsTo(SeamStretch that) {
+        return first.toX() == that.first.toX() && first.toY() == that.first.toY();
+    }
+
+    /** Whether it was found from the side whose contour has the lower number. */
+    boolean isLower() {
+        return contour < facing;
+    }
 }

@@ -86,6 +86,27 @@ class SeamClosingTest {
                 .hasSize(1);
     }
 
+    /** Teeth of 10 µm, 20 µm from a straight side, with flanks of 60 degrees: from them no way across is square enough, from the straight side every one is. */
+    @Test
+    void aSawIsClosedFromTheSideThatSeesIt() {
+        double step = 0.02 / Math.tan(Math.PI / 3);
+        int teeth = 400;
+        double[] saw = new double[2 * (2 * teeth + 3)];
+        for (int i = 0; i <= 2 * teeth; i++) {
+            saw[2 * i] = 10 + i * step / 2;
+            saw[2 * i + 1] = i % 2 == 0 ? 20 : 20.01;
+        }
+        saw[4 * teeth + 2] = 10 + teeth * step;
+        saw[4 * teeth + 3] = 10;
+        saw[4 * teeth + 4] = 10;
+        saw[4 * teeth + 5] = 10;
+        FlatShape straight = polygon(YELLOW, 10, 20.03, 10 + teeth * step, 20.03, 10 + teeth * step, 30, 10, 30);
+        double whole = teeth * step * 20;
+        for (PlanarMap map : List.of(closed(polygon(RED, saw), straight), closed(straight, polygon(RED, saw)))) {
+            assertThat(area(map, RED) + area(map, YELLOW)).isCloseTo(whole, within(0.003));
+        }
+    }
+
     @Test
     void aStripAlongThePicturesEdgeBelongsToTheInk() {
         PlanarMap map = closed(polygon(RED, 0.01, 0.02, 39.97, 0.02, 39.97, 40, 0.01, 40));

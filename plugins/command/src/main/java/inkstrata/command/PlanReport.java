@@ -7,6 +7,7 @@ import inkstrata.plan.Sheet;
 import inkstrata.plan.Side;
 import inkstrata.report.PlanEntries;
 import inkstrata.report.Remarks;
+import inkstrata.report.SeamEntries;
 import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.util.ArrayList;
@@ -45,6 +46,7 @@ final class PlanReport {
         result.put("pulls", entries.pulls());
         result.put("stacks", entries.stacks());
         result.put("decisions", Remarks.decisions(separation.plan().decisions()));
+        result.put("seams", SeamEntries.of(separation.map()));
         result.put("notes", Remarks.notes(notes(separation)));
         result.put("findings", Remarks.findings(inspection.findings()));
         return result;

@@ -10,6 +10,7 @@ import inkstrata.planar.PlanarMapper;
 import inkstrata.report.Decimals;
 import inkstrata.report.Json;
 import inkstrata.report.Remarks;
+import inkstrata.report.SeamEntries;
 import inkstrata.shop.SeamNotes;
 import inkstrata.shop.Separator;
 import inkstrata.shop.SwallowedNotes;
@@ -70,10 +71,12 @@ final class ReadVerb implements Callable<Integer> {
             Map<Rgb, Double> visible = Separator.visible(map);
             List<Note> notes = Stream.concat(
                             artwork.notes().stream(),
-                            Stream.concat(SwallowedNotes.of(map.swallowed()).stream(), SeamNotes.of(map, job).stream()))
+                            Stream.concat(
+                                    SwallowedNotes.inPicture(map.swallowed()).stream(),
+                                    SeamNotes.inPicture(map, job).stream()))
                     .toList();
             if (inkstrata.json()) {
-                out.println(Json.text(json(artwork, visible, notes)));
+                out.println(Json.text(json(artwork, map, visible, notes)));
             } else {
                 lines(artwork, visible).forEach(out::println);
                 for (Note note : notes) {
@@ -107,7 +110,8 @@ final class ReadVerb implements Callable<Integer> {
         return lines;
     }
 
-    private static Map<String, Object> json(Artwork artwork, Map<Rgb, Double> visible, List<Note> notes) {
+    private static Map<String, Object> json(
+            Artwork artwork, PlanarMap map, Map<Rgb, Double> visible, List<Note> notes) {
         Map<String, Object> result = new LinkedHashMap<>();
         result.put("format", Json.FORMAT);
         Map<String, Object> drawing = new LinkedHashMap<>();
@@ -124,6 +128,7 @@ final class ReadVerb implements Callable<Integer> {
             colours.add(colour);
         }
         result.put("colours", colours);
+        result.put("seams", SeamEntries.of(map));
         result.put("notes", Remarks.notes(notes));
         return result;
     }

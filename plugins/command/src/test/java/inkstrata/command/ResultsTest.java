@@ -4,6 +4,7 @@ import static inkstrata.command.AtTheCounter.drawing;
 import static inkstrata.command.AtTheCounter.say;
 import static inkstrata.command.AtTheCounter.write;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import inkstrata.report.Schemas;
@@ -64,6 +65,56 @@ class ResultsTest {
         assertThat(((Number) first.get("measuredMm")).doubleValue()).isBetween(0.4, 0.41);
     }
 
+    /** Bricks 0.001 mm apart and two that are 0.08 mm apart, 12 mm long: in the picture's coordinates, and on the sheet. */
+    @Test
+    void seamsAreData() throws IOException {
+        Path bricks = write(
+                folder.resolve("bricks.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='40mm' height='20mm' viewBox='0 0 40 20'>"
+                        + "<rect x='7.827' y='4' width='12.439' height='12' fill='#b41414'/>"
+                        + "<rect x='20.267' y='4' width='5' height='12' fill='#fadc3c'/>"
+                        + "<rect x='25.347' y='4' width='5' height='12' fill='#b41414'/></svg>");
+        Path job = write(
+                folder.resolve("job.yaml"), "sheet: {size: 200 x 100 mm}\nartwork: {place: {x: 50 mm, y: 30 mm}}");
+        AtTheCounter read = say("read", bricks, "--job", job, "--json").isDone();
+        keeps("read", read);
+        List<?> places = places(read, 20.2665, 25.307, 4);
+        assertThat(((Map<?, ?>) places.get(0)).get("closed")).isEqualTo(true);
+        assertThat(List.of(((Map<?, ?>) places.get(0)).get("one"), ((Map<?, ?>) places.get(0)).get("other")))
+                .isEqualTo(List.of("#fadc3c", "#b41414"));
+        assertThat(((Map<?, ?>) places.get(1)).get("closed")).isEqualTo(false);
+        AtTheCounter plan = say("plan", bricks, "--job", job, "--json").isDone();
+        keeps("plan", plan);
+        places(plan, 70.2665, 75.307, 34);
+        assertThat(say("read", bricks, "--job", job).isDone().out()).contains("from the picture's top left corner");
+        assertThat(say("plan", bricks, "--job", job).isDone().out()).contains("mm on the sheet");
+    }
+
+    private static List<?> places(AtTheCounter answer, double closedAt, double keptAt, double top) throws IOException {
+        Map<?, ?> seams = (Map<?, ?>) JSON.std.mapFrom(answer.out()).get("seams");
+        tally(seams.get("closed"), 0.001);
+        tally(seams.get("kept"), 0.08);
+        List<?> places = (List<?>) seams.get("places");
+        assertThat(places).hasSize(2);
+        for (int i = 0; i < 2; i++) {
+            Map<?, ?> place = (Map<?, ?>) places.get(i);
+            assertThat(number(place, "xMm")).isCloseTo(i == 0 ? closedAt : keptAt, within(0.001));
+            assertThat(number(place, "yMm")).isBetween(top, top + 12);
+            assertThat(place.get("shows")).isNull();
+        }
+        return places;
+    }
+
+    private static void tally(Object tally, double widest) {
+        assertThat(((Map<?, ?>) tally).get("count")).isEqualTo(1);
+        assertThat(number((Map<?, ?>) tally, "lengthMm")).isCloseTo(12, within(0.001));
+        assertThat(number((Map<?, ?>) tally, "widestMm")).isCloseTo(widest, within(1e-5));
+    }
+
+    private static double number(Map<?, ?> map, String key) {
+        return ((Number) map.get(key)).doubleValue();
+    }
+
     @Test
     void faultsAreJsonToo() throws IOException {
         Path broken = write(
@@ -112,7 +163,8 @@ class ResultsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"verdict", "finding", "note", "decision", "artwork", "sheet", "pull", "stack"})
+    @ValueSource(
+            strings = {"verdict", "finding", "note", "seams", "seam", "decision", "artwork", "sheet", "pull", "stack"})
     void thePageHasTheKeysOfWhatIsInCommon(String object) throws IOException {
         assertThat(Schemas.described(PAGE, "## `" + object + "`")).isEqualTo(Schemas.commonKeys(object));
     }

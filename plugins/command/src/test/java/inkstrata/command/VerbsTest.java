@@ -42,7 +42,7 @@ class VerbsTest {
     @Test
     void readHasTheSameAsJson() throws IOException {
         Map<String, Object> read = json(say("read", boats, "--json").isDone());
-        assertThat(read.keySet()).containsExactly("format", "artwork", "shapes", "colours", "notes");
+        assertThat(read.keySet()).containsExactly("format", "artwork", "shapes", "colours", "seams", "notes");
         Map<?, ?> artwork = (Map<?, ?>) read.get("artwork");
         assertThat(((Number) artwork.get("widthMm")).doubleValue()).isEqualTo(60);
         assertThat(((Number) artwork.get("heightMm")).doubleValue()).isEqualTo(40);
@@ -110,10 +110,11 @@ class VerbsTest {
                 folder.resolve("dust.svg"),
                 "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>\n"
                         + "<rect id='speck' x='3' y='4' width='0.0001' height='0.0001'/></svg>");
-        String note = "info: dust.svg:2 <rect id=\"speck\">: An outline of 0.00010 x 0.00010 mm at %s mm on the sheet"
+        String note = "info: dust.svg:2 <rect id=\"speck\">: An outline of 0.00010 x 0.00010 mm at %s"
                 + " is too narrow for the grid of 0.00025 mm and prints nothing.";
-        assertThat(say("read", dust).isDone().out().lines()).contains(note.formatted("3.000, 4.000"));
-        assertThat(say("plan", dust).out().lines()).contains(note.formatted("63.500, 29.000"));
+        assertThat(say("read", dust).isDone().out().lines())
+                .contains(note.formatted("3.000, 4.000 mm from the picture's top left corner"));
+        assertThat(say("plan", dust).out().lines()).contains(note.formatted("63.500, 29.000 mm on the sheet"));
         Path sand = write(
                 folder.resolve("sand.svg"),
                 "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm' viewBox='0 0 9 9'>"
@@ -160,7 +161,16 @@ class VerbsTest {
                         .isDone());
         assertThat(plan.keySet())
                 .containsExactly(
-                        "verdict", "format", "artwork", "sheet", "pulls", "stacks", "decisions", "notes", "findings");
+                        "verdict",
+                        "format",
+                        "artwork",
+                        "sheet",
+                        "pulls",
+                        "stacks",
+                        "decisions",
+                        "seams",
+                        "notes",
+                        "findings");
         assertThat((List<?>) plan.get("findings")).hasSize(1);
         assertThat((List<?>) plan.get("pulls")).hasSize(3);
         assertThat((List<?>) plan.get("decisions")).isNotEmpty();

@@ -5,6 +5,7 @@ import inkstrata.report.Decimals;
 import inkstrata.report.Json;
 import inkstrata.report.PlanEntries;
 import inkstrata.report.Remarks;
+import inkstrata.report.SeamEntries;
 import inkstrata.separation.Inspection;
 import inkstrata.separation.Separation;
 import java.io.IOException;
@@ -41,7 +42,7 @@ final class PlanJson {
         plan.put("pulls", entries.pulls());
         plan.put("stacks", entries.stacks());
         plan.put("decisions", Remarks.decisions(separation.plan().decisions()));
-        plan.put("seams", SeamJson.of(separation.map()));
+        plan.put("seams", SeamEntries.of(separation.map()));
         plan.put(
                 "notes",
                 Remarks.notes(Stream.of(separation.artwork().notes(), separation.notes(), set.notes())

@@ -1,23 +1,23 @@
-package inkstrata.positive;
+package inkstrata.report;
 
 import inkstrata.planar.Paint;
 import inkstrata.planar.PlanarMap;
 import inkstrata.planar.Seam;
 import inkstrata.planar.SeamTally;
-import inkstrata.report.Decimals;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Strips between shapes that were closed, or kept though they are hardly wider, for {@code plan.json}. */
-final class SeamJson {
+/** Strips between shapes that were closed, or kept though they are hardly wider: how many, how long, the widest, and where. */
+public final class SeamEntries {
     /** More than these are only counted. */
     private static final int MOST = 100;
 
-    private SeamJson() {}
+    private SeamEntries() {}
 
-    static Map<String, Object> of(PlanarMap map) {
+    /** Places are in the coordinates of the map: of the sheet, or of a picture that was not put on one. */
+    public static Map<String, Object> of(PlanarMap map) {
         Map<String, Object> seams = new LinkedHashMap<>();
         seams.put("closed", tally(SeamTally.closed(map)));
         seams.put("kept", tally(SeamTally.kept(map)));
@@ -34,7 +34,7 @@ final class SeamJson {
     }
 
     private static List<Map<String, Object>> places(List<Seam> seams) {
-        return seams.stream().limit(MOST).map(SeamJson::place).toList();
+        return seams.stream().limit(MOST).map(SeamEntries::place).toList();
     }
 
     private static Map<String, Object> place(Seam seam) {
