@@ -114,6 +114,9 @@ final class ArtworkWalk {
         } catch (Strokes.TooManyDashes tooMany) {
             leaveOut(element, tooManyDashes(tooMany, source), before);
         }
+        if (element instanceof LeanElement lean) {
+            lean.forgetStyle();
+        }
     }
 
     private void leaveOut(Element element, Refusals.LeftOut leftOut, int before) {

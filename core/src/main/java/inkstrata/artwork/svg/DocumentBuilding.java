@@ -5,6 +5,7 @@ import inkstrata.artwork.Source;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.apache.batik.anim.dom.SVGOMDocument;
 import org.apache.batik.util.SVGConstants;
 import org.w3c.dom.Element;
@@ -18,6 +19,10 @@ import org.xml.sax.ext.DefaultHandler2;
 
 /** Builds the document from the parser's events: counts, keeps lines, and leaves out what could reach or run anything. */
 final class DocumentBuilding extends DefaultHandler2 {
+    /** Elements of SVG whose own text draws nothing and is never asked for. */
+    private static final Set<String> WITHOUT_TEXT =
+            Set.of("svg", "g", "defs", "symbol", "clipPath", "mask", "marker", "pattern", "switch");
+
     private final String fileName;
     private final Notes notes;
     private final SVGOMDocument document = OpenSvgImplementation.emptyDocument();
@@ -59,12 +64,12 @@ final class DocumentBuilding extends DefaultHandler2 {
 
     @Override
     public void startElement(String namespace, String localName, String name, Attributes attributes) {
-        flushText();
+        flushText(true);
         namespaces.enter(attributes);
         if (current == document) {
             welcomeRoot(name);
         }
-        countUp(name, attributes.getLength());
+        countUp(name, attributes);
         Element element = document.createElementNS(emptyToNull(namespaces.ofElement(name)), safe(name));
         for (int i = 0; i < attributes.getLength(); i++) {
             copy(element, attributes.getQName(i), attributes.getValue(i));
@@ -119,7 +124,7 @@ final class DocumentBuilding extends DefaultHandler2 {
         }
     }
 
-    private void countUp(String name, int attributes) {
+    private void countUp(String name, Attributes attributes) {
         Source here = new Source(name.substring(name.indexOf(':') + 1), "", line, List.of());
         if (++depth > Limits.DEPTH) {
             throw new ArtworkException(
@@ -136,31 +141,35 @@ final class DocumentBuilding extends DefaultHandler2 {
                     "Merge shapes of one colour, or split the drawing.");
         }
         needed += OpenSvgImplementation.isLean(here.element()) ? Limits.SHAPE_BYTES : Limits.ELEMENT_BYTES;
+        for (int i = 0; i < attributes.getLength(); i++) {
+            needed += Limits.CHARACTER_BYTES * attributes.getValue(i).length();
+        }
         if (needed > memory) {
             throw new ArtworkException(
                     fileName,
                     here,
                     String.format(
                             Locale.ROOT,
-                            "the drawing has more than %d elements, which is as many as fit into the %d MiB of memory that"
-                                    + " the program may use.",
+                            "up to here the drawing has %d elements, more than fit into the %d MiB of memory that the program"
+                                    + " may use.",
                             elements,
                             memory >> 20),
                     "Merge shapes of one colour, split the drawing, or give the program more memory:"
                             + " JDK_JAVA_OPTIONS=-Xmx8g.");
         }
-        if (attributes > Limits.ATTRIBUTES) {
+        if (attributes.getLength() > Limits.ATTRIBUTES) {
             throw new ArtworkException(
                     fileName,
                     here,
-                    "this element has " + attributes + " attributes; " + Limits.ATTRIBUTES + " are the limit.",
+                    "this element has " + attributes.getLength() + " attributes; " + Limits.ATTRIBUTES
+                            + " are the limit.",
                     "Open the file in a drawing program and save it as plain SVG.");
         }
     }
 
     @Override
     public void endElement(String namespace, String localName, String name) {
-        flushText();
+        flushText(false);
         current = current.getParentNode();
         depth--;
         namespaces.leave();
@@ -242,11 +251,18 @@ final class DocumentBuilding extends DefaultHandler2 {
         throw fault;
     }
 
-    private void flushText() {
-        if (text.length() > 0 && current != document) {
+    /** Blanks between elements that hold no text are not kept, but where an element would be empty without them. */
+    private void flushText(boolean beforeElement) {
+        boolean between = beforeElement || current.getLastChild() instanceof Element;
+        boolean means = text.length() > 0 && current != document;
+        if (means && !(between && isWithoutText(current) && text.chars().allMatch(c -> c <= ' '))) {
             current.appendChild(document.createTextNode(text.toString()));
         }
         text.setLength(0);
+    }
+
+    private static boolean isWithoutText(Node node) {
+        return Elements.isSvg(node) && WITHOUT_TEXT.contains(node.getLocalName());
     }
 
     private void eventEnded() {

@@ -118,10 +118,17 @@ final class Elements {
 
     /** Writes onto an element where it stands in the file. */
     static void put(Element element, int line, int number) {
+        if (element instanceof LeanElement lean) {
+            lean.put(line, number);
+            return;
+        }
         element.setAttributeNS(OWN, "inkstrata:" + PLACE, line + " " + number);
     }
 
     private static int place(Element element, int part) {
+        if (element instanceof LeanElement lean) {
+            return part == PLACE_LINE ? lean.line() : lean.number();
+        }
         String place = element.getAttributeNS(OWN, PLACE);
         return place.isEmpty() ? 0 : Integer.parseInt(place.split(" ", -1)[part]);
     }

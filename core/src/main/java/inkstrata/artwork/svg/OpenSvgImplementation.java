@@ -3,6 +3,7 @@ package inkstrata.artwork.svg;
 import java.util.Set;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
+import org.apache.batik.anim.dom.SVGOMPathElement;
 import org.apache.batik.css.engine.CSSContext;
 import org.apache.batik.css.engine.CSSEngine;
 import org.apache.batik.css.engine.value.ShorthandManager;
@@ -14,6 +15,7 @@ import org.apache.batik.dom.GenericElementNS;
 import org.apache.batik.dom.util.DOMUtilities;
 import org.apache.batik.util.ParsedURL;
 import org.w3c.dom.Attr;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** Batik's SVG elements, plus plain ones for names of the SVG namespace that Batik would stop at. */
@@ -23,8 +25,9 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
 
     private static final long serialVersionUID = 1L;
 
-    /** Shapes of which nothing else refers to the geometry; paths may guide text. */
-    private static final Set<String> LEAN = Set.of("rect", "circle", "ellipse", "line", "polyline", "polygon");
+    /** Elements that Batik itself is asked nothing about but their style; what text follows is made by {@link #guide}. */
+    private static final Set<String> LEAN =
+            Set.of("rect", "circle", "ellipse", "line", "polyline", "polygon", "path", "g");
 
     /** SVG 2, section 6.7; Batik looks for its own copy beside this class and, when there is none, goes without a word. */
     private static final String USER_AGENT_SHEET = "svg, symbol, marker, pattern { overflow: hidden }";
@@ -43,6 +46,11 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
         return LEAN.contains(localName);
     }
 
+    /** A path that Batik can lay text along. */
+    static Element guide(Document document) {
+        return new SVGOMPathElement("", (AbstractDocument) document);
+    }
+
     /** Whether SVG (as far as Batik knows) has an element of that name. */
     boolean knows(String localName) {
         return factories.containsKey(localName);
@@ -54,7 +62,7 @@ final class OpenSvgImplementation extends SVGDOMImplementation {
             return new GenericElementNS(namespace, qualifiedName, document);
         }
         return SVG_NAMESPACE_URI.equals(namespace) && LEAN.contains(qualifiedName)
-                ? new LeanShape(qualifiedName, document)
+                ? new LeanElement(qualifiedName, document)
                 : super.createElementNS(document, namespace, qualifiedName);
     }
 

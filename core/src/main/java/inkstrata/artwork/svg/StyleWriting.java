@@ -1,5 +1,6 @@
 package inkstrata.artwork.svg;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.w3c.dom.Element;
@@ -7,6 +8,9 @@ import org.w3c.dom.Element;
 /** Writes what was decided into each element's {@code style}, so that Batik meets no style sheet. */
 final class StyleWriting {
     private final Notes notes;
+
+    /** Styles by what they say: most elements of a large drawing say the same. */
+    private final Map<String, String> shared = new HashMap<>();
 
     StyleWriting(Notes notes) {
         this.notes = notes;
@@ -55,7 +59,8 @@ final class StyleWriting {
                 element.setAttributeNS(Elements.OWN, "inkstrata:" + property + "-alpha", mended.alpha());
             }
         });
-        setOrRemove(element, "style", style.toString());
+        String written = style.toString();
+        setOrRemove(element, "style", shared.computeIfAbsent(written, same -> same));
     }
 
     private static void multiplyStopAlpha(Map<String, Mended> properties) {

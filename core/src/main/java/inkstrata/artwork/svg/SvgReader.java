@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -63,7 +64,7 @@ public final class SvgReader {
             Thread.currentThread().interrupt();
             throw new IOException("reading " + name + " was interrupted", stopped);
         } catch (ExecutionException failed) {
-            throw thrown(name, failed.getCause());
+            throw thrown(name, bytes.length, failed.getCause());
         }
     }
 
@@ -77,7 +78,19 @@ public final class SvgReader {
                 : artwork;
     }
 
-    private static RuntimeException thrown(String name, Throwable cause) {
+    private static RuntimeException thrown(String name, int bytes, Throwable cause) {
+        if (cause instanceof OutOfMemoryError) {
+            return new ArtworkException(
+                    name,
+                    Source.UNKNOWN,
+                    String.format(
+                            Locale.ROOT,
+                            "reading its %.1f MiB takes more than the %d MiB of memory that the program may use.",
+                            bytes / 1048576.0,
+                            Runtime.getRuntime().maxMemory() >> 20),
+                    "Simplify its paths, use fewer copies, split the drawing, or give the program more memory:"
+                            + " JDK_JAVA_OPTIONS=-Xmx8g.");
+        }
         if (cause instanceof StackOverflowError) {
             return new ArtworkException(
                     name, Source.UNKNOWN, "the drawing is nested too deep.", "Ungroup it and save it again.");

@@ -65,7 +65,7 @@ final class TextGuides {
 
     private String add(LocalPath outline, AffineTransform transform, Element shape) {
         String id = NAME + known.size();
-        Element guide = shape.getOwnerDocument().createElementNS(SVGConstants.SVG_NAMESPACE_URI, "path");
+        Element guide = OpenSvgImplementation.guide(shape.getOwnerDocument());
         guide.setAttributeNS(null, "id", id);
         guide.setAttributeNS(null, "d", data(outline.path().getPathIterator(transform)));
         Element definitions = shape.getOwnerDocument().createElementNS(SVGConstants.SVG_NAMESPACE_URI, "defs");

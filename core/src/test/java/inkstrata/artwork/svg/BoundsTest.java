@@ -64,18 +64,23 @@ class BoundsTest {
                                 + " split the drawing.");
     }
 
-    /** Half a megabyte holds some 70 elements, or twice as many basic shapes. */
+    /** A third of a megabyte holds some 70 copies, or three times as many shapes and groups; long values count too. */
     @Test
     void moreElementsThanMemoryHoldsAreRefused() throws Exception {
-        build("<g/>".repeat(73));
-        assertThatThrownBy(() -> build("<g/>".repeat(74)))
+        build("<use/>".repeat(72));
+        assertThatThrownBy(() -> build("<use/>".repeat(73)))
                 .isInstanceOf(ArtworkException.class)
                 .hasMessage(
-                        "large.svg:1 <g>: the drawing has more than 75 elements, which is as many as fit into the 0 MiB of"
-                                + " memory that the program may use. Merge shapes of one colour, split the drawing, or give the"
-                                + " program more memory: JDK_JAVA_OPTIONS=-Xmx8g.");
-        build("<rect/>".repeat(146));
-        assertThatThrownBy(() -> build("<rect/>".repeat(149))).isInstanceOf(ArtworkException.class);
+                        "large.svg:1 <use>: up to here the drawing has 74 elements, more than fit into the 0 MiB of memory"
+                                + " that the program may use. Merge shapes of one colour, split the drawing, or give the program"
+                                + " more memory: JDK_JAVA_OPTIONS=-Xmx8g.");
+        for (String shape : List.of("<rect/>", "<path/>", "<g/>")) {
+            build(shape.repeat(240));
+            assertThatThrownBy(() -> build(shape.repeat(250))).isInstanceOf(ArtworkException.class);
+        }
+        String path = "<path d='" + "l1 1".repeat(10_000) + "'/>";
+        build(path.repeat(2));
+        assertThatThrownBy(() -> build(path.repeat(3))).isInstanceOf(ArtworkException.class);
     }
 
     private static void build(String content) throws SAXException, IOException, ParserConfigurationException {

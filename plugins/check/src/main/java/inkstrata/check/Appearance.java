@@ -152,14 +152,10 @@ final class Appearance {
         double lacks = laid.areaMm2(less);
         List<Alike> all = new ArrayList<>(more);
         all.addAll(less);
-        Region area = laid.where(all);
         return new Finding(
                         Severity.ERROR,
                         "unlike film",
-                        Pieces.of(area, intent.frame()).stream()
-                                .findFirst()
-                                .orElse(area)
-                                .somewhere(),
+                        intent.middle(film),
                         String.format(
                                 Locale.ROOT,
                                 "%s is another picture: %.0f %% of what it is to print is not on it, and %.2f mm² are that it is not to print",
@@ -170,7 +166,7 @@ final class Appearance {
                         "Look whether it is the film of another drawing, of an older one, or wrong in more ways than one.")
                 .about(subject(film))
                 .withQuantity(Quantity.of(lacks, 0, Unit.SQUARE_MILLIMETRES))
-                .withArea(area);
+                .withArea(laid.where(all));
     }
 
     private List<Region> extra(int film, List<Alike> more) {

@@ -27,7 +27,7 @@ public final class Check implements Inspector {
     /** A warning for each set of inks between which sheet shows within the job's register, and the verdict. */
     @Override
     public Inspection inspect(Separation separation, Job job) {
-        Holding limit = limit(separation, separation.printed(), job.registerMm());
+        LimitFindings limit = limit(separation, separation.printed(), job.registerMm());
         List<Finding> findings = limit.findings();
         return Inspection.of(findings).withVerdict(limit.verdict(Obstacles.among(findings)));
     }
@@ -49,24 +49,13 @@ public final class Check implements Inspector {
      *
      * @param films for each pull, by position
      */
-    static Holding limit(Separation planned, List<Region> films, double registerMm) {
+    static LimitFindings limit(Separation planned, List<Region> films, double registerMm) {
         Counted counted = Counted.of(planned);
-        List<LimitFindings> cut = counted.covering().stream()
-                .filter(pull ->
-                        !planned.printed().get(pull).minus(films.get(pull)).isEmpty())
-                .map(pull -> limit(counted.with(pull), films, registerMm)
-                        .onlyLostBy(counted.with(pull).pulls().indexOf(pull)))
-                .filter(limit -> !limit.lost().pieces().isEmpty())
-                .toList();
-        return new Holding(limit(counted, films, registerMm), cut);
-    }
-
-    private static LimitFindings limit(Counted counted, List<Region> films, double registerMm) {
         RegisterLimit limit = RegisterLimit.of(
                 counted.of(films, registerMm),
-                counted.of(counted.planned().printed(), registerMm),
+                counted.of(planned.printed(), registerMm),
                 counted.picture(),
-                counted.planned().artwork().frame(),
+                planned.artwork().frame(),
                 registerMm);
         return new LimitFindings(limit, counted, LostRegister.among(limit.openings(), films, counted, registerMm));
     }

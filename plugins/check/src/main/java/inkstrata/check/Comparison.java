@@ -60,19 +60,21 @@ final class Comparison {
             findings.addAll(
                     ThinParts.of(appearance.mended().get(pull), intent.inks().get(pull), edges));
         }
-        Holding limit = Check.limit(planned, appearance.mended(), registerMm);
+        LimitFindings limit = Check.limit(planned, appearance.mended(), registerMm);
         // What shows in how far films hold is said there.
-        Region lacking = limit.lacking();
-        findings.removeIf(finding -> finding.rule().equals(Part.LOST_OVERPRINT) && isWithin(finding, lacking));
+        findings.removeIf(finding -> finding.rule().equals(Part.LOST_OVERPRINT) && isWithin(finding, limit.lost()));
         findings.addAll(limit.findings());
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return Inspection.of(findings).withVerdict(limit.verdict(Obstacles.among(findings)));
     }
 
     /** Whether most of what is said to be lacking makes films hold less. */
-    private static boolean isWithin(Finding said, Region lacking) {
-        Region area = said.area().orElse(Region.EMPTY);
-        return !lacking.isEmpty() && area.intersection(lacking).areaMm2() > area.areaMm2() / 2;
+    private boolean isWithin(Finding lacking, LostRegister lost) {
+        Region area = lacking.area().orElse(Region.EMPTY);
+        List<Region> pieces =
+                lost.pieces().stream().map(LostRegister.Piece::lacking).toList();
+        return pieces.stream().anyMatch(piece -> !piece.isEmpty())
+                && area.intersection(Region.union(pieces)).areaMm2() > area.areaMm2() / 2;
     }
 
     /** What each pull's film prints once what is wrong with it as a whole is mended: as planned where there is none. */

@@ -13,7 +13,6 @@ import inkstrata.separation.Separation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The pulls that keep paper from showing, and those that are passed over, as if they were not printed.
@@ -25,9 +24,8 @@ import java.util.stream.Stream;
  *
  * @param pulls positions of those that count, in print order
  * @param passedOver positions of the others
- * @param covering those of the others that are passed over because they cover everything
  */
-record Counted(Separation planned, List<Integer> pulls, List<Integer> passedOver, List<Integer> covering) {
+record Counted(Separation planned, List<Integer> pulls, List<Integer> passedOver) {
     /** Less of the frame than this share is left bare by a film that covers all of it: rounding. */
     private static final double ROUNDING = 1e-6;
 
@@ -46,18 +44,7 @@ record Counted(Separation planned, List<Integer> pulls, List<Integer> passedOver
                 .filter(pull -> !parted.contains(pull))
                 .boxed()
                 .toList();
-        List<Integer> covering =
-                seen.stream().filter(pull -> !parted.contains(pull)).toList();
-        return new Counted(planned, parted, others, covering);
-    }
-
-    /** The same and one that covers everything. */
-    Counted with(int pull) {
-        return new Counted(
-                planned,
-                Stream.concat(pulls.stream(), Stream.of(pull)).sorted().toList(),
-                passedOver.stream().filter(other -> other != pull).toList(),
-                List.of());
+        return new Counted(planned, parted, others);
     }
 
     private static Pull pull(Separation planned, int pull) {

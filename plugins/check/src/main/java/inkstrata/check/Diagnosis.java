@@ -314,10 +314,6 @@ final class Diagnosis {
         if (!isAll && wouldMoveWhatLiesRight(film.outline(), alignment, place, target)) {
             return Optional.empty();
         }
-        if (fault(place, target) == Fault.STRETCHED
-                && MovedParts.explain(film.outline(), largest(target, FILM_PARTS), place)) {
-            return Optional.empty();
-        }
         Film mended = placed(asItLies, place, target);
         double left = misfit(WholeFilm.painted(mended), target);
         return left < (share < AGREED ? MUCH_BETTER : BETTER) * film.misfitMm()

@@ -35,19 +35,6 @@ record LimitFindings(RegisterLimit limit, Counted counted, LostRegister lost) {
     /** Of places nearer to each other than this, in millimetres, the worst is named. */
     private static final double ONE_PLACE_MM = 10;
 
-    /** The same of what one film lacks alone. */
-    LimitFindings onlyLostBy(int film) {
-        return new LimitFindings(limit, counted, lost.only(film));
-    }
-
-    double heldMm() {
-        return counted.pulls().size() > 1 ? limit.heldMm() : Double.POSITIVE_INFINITY;
-    }
-
-    List<Finding> lostFindings() {
-        return lost.pieces().stream().map(this::finding).toList();
-    }
-
     /** Gaps; what was lost; then openings that the plan has as well, by inks and then the smallest first. */
     List<Finding> findings() {
         Map<String, List<Opening>> byInks = new TreeMap<>();
@@ -58,23 +45,18 @@ record LimitFindings(RegisterLimit limit, Counted counted, LostRegister lost) {
                         addIfApart(opening, byInks.computeIfAbsent(between(opening), between -> new ArrayList<>())));
         List<Finding> findings = new ArrayList<>();
         limit.gaps().forEach(gap -> findings.add(finding(gap)));
-        findings.addAll(lostFindings());
+        lost.pieces().forEach(piece -> findings.add(finding(piece)));
         byInks.values().forEach(openings -> openings.forEach(opening -> findings.add(finding(opening))));
         return findings;
     }
 
-    /**
-     * What it comes to.
-     *
-     * @param obstacles what must be mended first
-     * @param plannedMm how far the planned films hold; empty if these hold as far
-     */
-    Verdict verdict(List<String> obstacles, OptionalDouble plannedMm) {
+    /** @param obstacles what must be mended first */
+    Verdict verdict(List<String> obstacles) {
         boolean canPart = counted.pulls().size() > 1;
         return new Verdict(
                 limit.asked(),
                 canPart ? OptionalDouble.of(limit.heldMm()) : OptionalDouble.empty(),
-                plannedMm,
+                lost.plannedMm(),
                 limit.smallest().map(opening -> new Verdict.Parting(place(opening), betweenEach(opening))),
                 obstacles,
                 counted.inks(),

@@ -94,12 +94,6 @@ record LostRegister(Set<Opening> openings, List<Piece> pieces, OptionalDouble pl
                         .heldMm()));
     }
 
-    /** What one of the films lacks alone. */
-    LostRegister only(int film) {
-        List<Piece> own = pieces.stream().filter(piece -> piece.film() == film).toList();
-        return own.isEmpty() ? NOTHING : new LostRegister(openings, own, plannedMm);
-    }
-
     private static List<Piece> named(Map<Integer, Opening> worst, List<Lacking> pieces, Map<Opening, Double> allowed) {
         Map<Integer, List<Map.Entry<Integer, Opening>>> byFilm = new TreeMap<>();
         worst.entrySet().stream()

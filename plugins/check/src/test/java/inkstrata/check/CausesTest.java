@@ -6,7 +6,6 @@ import static inkstrata.planar.RegionExample.rectangle;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import inkstrata.artwork.Outline;
 import inkstrata.film.Film;
 import inkstrata.measure.Frame;
 import inkstrata.plan.Ink;
@@ -401,36 +400,5 @@ class CausesTest {
         Region left = plan.printed().get(0).minus(box(25, 12, 30, 48));
         Finding finding = only(with(plan, 0, film -> film.withPicture(left)));
         assertThat(finding.rule()).isIn("missing ink", "cut film");
-    }
-
-    /** Two bars: that one of them has slid along itself looks like a slant, and is none. */
-    @Test
-    void aPartThatMovedIsNoSlant() {
-        Separation bars = new FlatDrawing(SIDE, SIDE)
-                .fill(NIGHT, Outline.rectangle(10, 40, 6, 0.4))
-                .fill(NIGHT, FlatDrawing.polygon(30, 36, 33, 36.1, 33, 36.5, 30, 36.4))
-                .knockedOut(NIGHT);
-        Region moved = box(10.5, 40, 6, 0.4);
-        List<Finding> findings = with(
-                bars,
-                0,
-                film -> film.withPicture(film.picture().minus(box(9, 39, 9, 2)).union(moved)));
-        assertThat(findings)
-                .isNotEmpty()
-                .allMatch(finding ->
-                        List.of("ink on sheet", "missing ink", "cut film").contains(finding.rule()));
-    }
-
-    /** Not beside it: a map that is drawn points there. */
-    @Test
-    void anotherPictureIsFoundWhereItIsWrong() {
-        Separation frame = new FlatDrawing(SIDE, SIDE)
-                .fill(NIGHT, Outline.rectangle(10, 10, 40, 2))
-                .fill(NIGHT, Outline.rectangle(10, 48, 40, 2))
-                .knockedOut(NIGHT);
-        Region sides = box(2, 14, 4, 30).union(box(54, 14, 4, 20));
-        Finding finding = only(with(frame, 0, film -> film.withPicture(sides)));
-        assertThat(finding.rule()).isEqualTo("unlike film");
-        assertThat(finding.area().orElseThrow().covers(finding.place())).isTrue();
     }
 }

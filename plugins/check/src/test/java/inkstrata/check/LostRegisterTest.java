@@ -32,7 +32,7 @@ class LostRegisterTest {
     @Test
     void aTrapThinnedAlongPartOfABorderIsAnErrorThere() {
         Separation planned = sideBySide();
-        Holding limit = limit(planned, cut(planned, rectangle(10.1, 12, 0.9, 8)));
+        LimitFindings limit = limit(planned, cut(planned, rectangle(10.1, 12, 0.9, 8)));
         assertThat(limit.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Severity.ERROR);
             assertThat(finding.rule()).isEqualTo(LimitFindings.LOST);
@@ -54,7 +54,7 @@ class LostRegisterTest {
     @Test
     void eachPlaceIsSaidOnItsOwn() {
         Separation planned = sideBySide();
-        Holding limit = limit(planned, cut(planned, rectangle(10.1, 5, 0.9, 2), rectangle(10.2, 8, 0.9, 2)));
+        LimitFindings limit = limit(planned, cut(planned, rectangle(10.1, 5, 0.9, 2), rectangle(10.2, 8, 0.9, 2)));
         assertThat(limit.findings())
                 .hasSize(2)
                 .allMatch(finding -> finding.rule().equals(LimitFindings.LOST))
@@ -121,7 +121,7 @@ class LostRegisterTest {
         return films;
     }
 
-    private static Holding limit(Separation planned, List<Region> films) {
+    private static LimitFindings limit(Separation planned, List<Region> films) {
         return Check.limit(planned, films, REGISTER_MM);
     }
 }

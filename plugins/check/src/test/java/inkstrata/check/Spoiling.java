@@ -411,22 +411,11 @@ enum Spoiling {
                                         .fromUpper()
                                 > 1.02 * Overlap.TOLERANCE)
                 .mapToObj(other -> drawn.within(
-                        topmost(drawn, other).minus(drawn.printed(pull).grown(0.3, Corners.ROUND)), 0.25))
+                        drawn.shown(other).minus(drawn.printed(pull).grown(0.3, Corners.ROUND)), 0.25))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .flatMap(place -> drawn.with(
                         pull, drawn.film(pull).withMore(disc(place, 0.2, "#000000")), SpoilCase.near(place)));
-    }
-
-    /** What the drawing shows in an ink and no rim of another lies over: whatever runs on beneath that as well changes little. */
-    private static Region topmost(SpoilCase drawn, int pull) {
-        Region topmost = drawn.shown(pull);
-        for (int other = 0; other < drawn.films().size(); other++) {
-            topmost = other != pull && drawn.planned().isNearer(other, pull)
-                    ? topmost.minus(drawn.printed(other))
-                    : topmost;
-        }
-        return topmost;
     }
 
     /** Over all of what another shows, or beneath it. */

@@ -13,6 +13,8 @@ final class Counter {
     private final InputStream in;
     private final PrintWriter out;
     private final PrintWriter err;
+    private volatile InkstrataCommand command;
+    private volatile Faults faults;
 
     Counter(InputStream in, PrintWriter out, PrintWriter err) {
         this.in = in;
@@ -22,8 +24,8 @@ final class Counter {
 
     /** Does what the words ask for; never throws. */
     int serve(String... words) {
-        InkstrataCommand command = new InkstrataCommand(in);
-        Faults faults = new Faults(out, err, List.of(words).contains("--json"));
+        command = new InkstrataCommand(in);
+        faults = new Faults(out, err, List.of(words).contains("--json"));
         CommandLine line = new CommandLine(command)
                 .setOut(out)
                 .setErr(err)
@@ -31,11 +33,20 @@ final class Counter {
                 .setUsageHelpWidth(WIDTH)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler((fault, given) -> faults.ofWords(fault))
-                .setExecutionExceptionHandler((fault, verb, given) -> faults.of(fault, command.debug()));
+                .setExecutionExceptionHandler((fault, verb, given) -> of(fault));
         try {
             return line.execute(words);
         } catch (OutOfMemoryError | StackOverflowError fault) {
-            return faults.of(fault, command.debug());
+            return of(fault);
         }
+    }
+
+    /** Says that memory is too short for what is being done. */
+    int giveUp() {
+        return faults.of(new MemoryFault(command.doing(), null), false);
+    }
+
+    private int of(Throwable fault) {
+        return faults.of(MemoryFault.in(fault, command.doing()), command.debug());
     }
 }

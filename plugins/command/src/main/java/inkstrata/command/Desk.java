@@ -12,14 +12,16 @@ import java.util.stream.Stream;
 final class Desk {
     private final PrintWriter err;
     private final boolean quiet;
+    private final InkstrataCommand inkstrata;
 
     Desk(PrintWriter err, InkstrataCommand inkstrata) {
         this.err = err;
         this.quiet = inkstrata.quiet();
+        this.inkstrata = inkstrata;
     }
 
     Progress progress() {
-        return new Progress(err, quiet);
+        return new Progress(err, quiet, inkstrata::begins);
     }
 
     /** Reads the job file and says so where it was not named but found. */

@@ -49,7 +49,7 @@ final class FaultReport {
 
     /** What is at fault. */
     private static String kind(Throwable fault) {
-        if (fault instanceof ArtworkException) {
+        if (fault instanceof ArtworkException || fault instanceof MemoryFault) {
             return "artwork";
         }
         if (fault instanceof JobException) {

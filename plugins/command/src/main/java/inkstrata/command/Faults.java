@@ -52,12 +52,8 @@ final class Faults {
                     "a file can't be read or written: " + oneLine(String.valueOf(fault.getMessage()))
                             + ". Look at its name, its rights and the room on the disk.");
         }
-        if (fault instanceof OutOfMemoryError) {
-            return say(
-                    ExitCode.OUR_FAULT,
-                    fault,
-                    "memory ran out at " + (Runtime.getRuntime().maxMemory() >> 20)
-                            + " MiB. Give the program more: JDK_JAVA_OPTIONS=-Xmx8g.");
+        if (fault instanceof MemoryFault) {
+            return say(ExitCode.ARTWORK_AT_FAULT, fault, fault.getMessage());
         }
         return say(
                 ExitCode.OUR_FAULT,

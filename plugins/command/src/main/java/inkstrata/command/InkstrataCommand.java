@@ -81,6 +81,7 @@ final class InkstrataCommand implements Runnable {
     private Path plugins;
 
     private final InputStream in;
+    private volatile String doing = "starting";
 
     /** @param in standard input */
     InkstrataCommand(InputStream in) {
@@ -90,6 +91,16 @@ final class InkstrataCommand implements Runnable {
     /** Standard input. */
     InputStream in() {
         return in;
+    }
+
+    /** A verb begins something, said as what is being done. */
+    void begins(String step) {
+        doing = step;
+    }
+
+    /** What a verb is doing, or did last. */
+    String doing() {
+        return doing;
     }
 
     boolean json() {

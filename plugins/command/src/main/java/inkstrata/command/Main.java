@@ -14,7 +14,9 @@ public final class Main {
     public static void main(String[] words) {
         PrintWriter out = utf8(FileDescriptor.out);
         PrintWriter err = utf8(FileDescriptor.err);
-        int code = new Counter(System.in, out, err).serve(words);
+        Counter counter = new Counter(System.in, out, err);
+        MemoryWatch.start(() -> System.exit(counter.giveUp()));
+        int code = counter.serve(words);
         out.flush();
         err.flush();
         System.exit(code);

@@ -56,8 +56,9 @@ final class ReadVerb implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
-        try (Progress progress = new Progress(spec.commandLine().getErr(), inkstrata.quiet())) {
-            Job job = new Desk(spec.commandLine().getErr(), inkstrata).job(arguments);
+        Desk desk = new Desk(spec.commandLine().getErr(), inkstrata);
+        try (Progress progress = desk.progress()) {
+            Job job = desk.job(arguments);
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Set.of(), inkstrata.in());
             progress.begins(

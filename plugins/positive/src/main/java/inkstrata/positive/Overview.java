@@ -10,12 +10,10 @@ import inkstrata.measure.Grid;
 import inkstrata.positive.page.ColourSheet;
 import inkstrata.positive.page.ColourSheet.Painted;
 import inkstrata.positive.page.Page.Item;
-import inkstrata.separation.Verdict;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
-/** All films of a set, small, in print order, each with its ink's colour, and how far they hold: a page to pin up beside the press. */
+/** All films of a set, small, in print order, each with its ink's colour: a page to pin up beside the press. */
 final class Overview {
     /** What a film may take, either way, in millimetres. */
     private static final double FILM_MM = 56;
@@ -24,7 +22,6 @@ final class Overview {
     private static final double SWATCH_MM = 8;
     private static final double WORDS_MM = 12;
     private static final double TITLE_MM = 8;
-    private static final double LEADING_MM = 4;
     private static final double LINE_MM = 0.2;
 
     private static final Rgb INK = Rgb.of(0x202020);
@@ -34,8 +31,7 @@ final class Overview {
 
     private Overview() {}
 
-    /** @param verdict how far pulls may be off, if it is known */
-    static ColourSheet of(FilmSet set, Optional<Verdict> verdict) {
+    static ColourSheet of(FilmSet set) {
         int count = set.films().size();
         int columns = Math.max(2, (int) Math.ceil(Math.sqrt(count)));
         int rows = Math.max(1, (count + columns - 1) / columns);
@@ -49,12 +45,6 @@ final class Overview {
                 GAP_MM,
                 TITLE_MM,
                 columns * cellWidth);
-        List<String> lines = verdict.map(said -> Label.wrapped(said.line(), Grid.steps(columns * cellWidth - GAP_MM)))
-                .orElse(List.of());
-        for (int i = 0; i < lines.size(); i++) {
-            overview.line(lines.get(i), GAP_MM, TITLE_MM + (i + 1) * LEADING_MM);
-        }
-        double top = TITLE_MM + lines.size() * LEADING_MM;
         for (int i = 0; i < count; i++) {
             int row = i / columns;
             overview.film(
@@ -62,12 +52,12 @@ final class Overview {
                     i + 1,
                     scale,
                     GAP_MM + i % columns * cellWidth,
-                    GAP_MM + top + row * cellHeight,
+                    GAP_MM + TITLE_MM + row * cellHeight,
                     cellWidth - GAP_MM);
         }
         return new ColourSheet(
                 set.title() + ", all films",
-                new Frame(0, 0, columns * cellWidth + GAP_MM, top + rows * cellHeight + GAP_MM),
+                new Frame(0, 0, columns * cellWidth + GAP_MM, TITLE_MM + rows * cellHeight + GAP_MM),
                 overview.painted);
     }
 
@@ -107,11 +97,8 @@ final class Overview {
     }
 
     private void words(String words, double left, double baseline, double width) {
-        line(Label.fitted(words, Grid.steps(width)), left, baseline);
-    }
-
-    private void line(String words, double left, double baseline) {
-        Item line = Label.from(new Spot(Grid.steps(left), Grid.steps(baseline)), words);
+        String fitted = Label.fitted(words, Grid.steps(width));
+        Item line = Label.from(new Spot(Grid.steps(left), Grid.steps(baseline)), fitted);
         painted.add(new Painted(line.words(), line.area(), INK));
     }
 

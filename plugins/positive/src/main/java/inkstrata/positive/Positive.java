@@ -53,7 +53,7 @@ public final class Positive implements Writer {
         Ledger ledger = new Ledger(folder);
         if (!set.films().isEmpty()) {
             new FilmFiles(set, settings, formats, ledger).write();
-            ColourSheet overview = Overview.of(set, inspection.verdict());
+            ColourSheet overview = Overview.of(set);
             overview.writeSvg(ledger.create("overview.svg", Map.of("what", "overview")));
             overview.writePng(ledger.create("overview.png", Map.of("what", "overview")));
         }

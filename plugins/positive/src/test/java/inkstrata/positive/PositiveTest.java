@@ -9,21 +9,11 @@ import inkstrata.job.JobException;
 import inkstrata.job.JobReader;
 import inkstrata.job.PluginSettings;
 import inkstrata.job.PluginSettings.Setting;
-import inkstrata.measure.Place;
 import inkstrata.plan.Side;
 import inkstrata.plugin.Plugins;
-import inkstrata.separation.Inspection;
-import inkstrata.separation.Separation;
-import inkstrata.separation.Verdict;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class PositiveTest {
@@ -44,41 +34,6 @@ class PositiveTest {
                         "overview.png",
                         "plan.json",
                         "films.json");
-    }
-
-    /** A printmaker who pins the page up must see there, too, that the set does not hold. */
-    @Test
-    void theOverviewSaysHowFarTheFilmsHold() throws IOException {
-        Verdict verdict = new Verdict(
-                0.4,
-                OptionalDouble.of(0.1),
-                OptionalDouble.empty(),
-                Optional.of(new Verdict.Parting(new Place(120, 88), List.of("sand", "night"))),
-                List.of(),
-                List.of("sand", "night"),
-                List.of());
-        Separation poster = PrintExample.poster(Side.FRONT);
-        String plain = overview(poster, Inspection.of(List.of()));
-        String said = overview(poster, Inspection.of(List.of()).withVerdict(verdict));
-        assertThat(plain).doesNotContain("Does not hold");
-        Matcher lines = Pattern.compile("<title>([^<]*)</title>").matcher(said);
-        List<String> words = new ArrayList<>();
-        while (lines.find()) {
-            words.add(lines.group(1));
-        }
-        assertThat(String.join(" ", words)).contains(verdict.line());
-        assertThat(height(said)).isGreaterThan(height(plain));
-    }
-
-    private static double height(String svg) {
-        Matcher height = Pattern.compile("height=\"([0-9.]+)mm\"").matcher(svg);
-        assertThat(height.find()).isTrue();
-        return Double.parseDouble(height.group(1));
-    }
-
-    private static String overview(Separation separation, Inspection inspection) throws IOException {
-        return new String(
-                PrintExample.written(separation, inspection, Job.DEFAULT).get("overview.svg"), StandardCharsets.UTF_8);
     }
 
     @Test

@@ -129,12 +129,8 @@ final class PrintExample {
     }
 
     static Map<String, byte[]> written(Separation separation, Job job) throws IOException {
-        return written(separation, Inspection.of(FINDINGS), job);
-    }
-
-    static Map<String, byte[]> written(Separation separation, Inspection inspection, Job job) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        new Positive().write(separation, inspection, job, name -> new ByteArrayOutputStream() {
+        new Positive().write(separation, Inspection.of(FINDINGS), job, name -> new ByteArrayOutputStream() {
             @Override
             public void close() {
                 files.put(name, toByteArray());
