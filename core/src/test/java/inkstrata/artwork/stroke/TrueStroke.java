@@ -4,6 +4,7 @@ import inkstrata.artwork.stroke.StrokeStyle.Cap;
 import inkstrata.artwork.stroke.StrokeStyle.Join;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Which places a stroke covers, straight from the words of SVG 2, section 13.5.8: a place is covered if it lies on a line
@@ -121,29 +122,53 @@ final class TrueStroke {
     private boolean sweeps(int leg, double x, double y) {
         double[] c = legs.get(leg);
         double[] ts = probes.get(leg);
-        double before = foot(c, ts[0], x, y);
         for (int i = 1; i < ts.length; i++) {
-            double value = foot(c, ts[i], x, y);
-            if ((before <= 0) != (value <= 0)) {
-                double low = ts[i - 1];
-                double high = ts[i];
-                for (int k = 0; k < 52; k++) {
-                    double middle = (low + high) / 2;
-                    if ((foot(c, middle, x, y) <= 0) == (before <= 0)) {
-                        low = middle;
-                    } else {
-                        high = middle;
-                    }
-                }
-                // Where the path stands still every place would seem to lie square to it.
-                boolean still = speed(c, low) < STILL && speed(c, high) < STILL;
-                if (!still && Math.hypot(at(c, 0, low) - x, at(c, 1, low) - y) <= half) {
-                    return true;
-                }
+            double low = ts[i - 1];
+            double high = ts[i];
+            // Two feet may lie side by side between two probes; then the polynomial turns round between them.
+            boolean turns = (footSlope(c, low, x, y) <= 0) != (footSlope(c, high, x, y) <= 0);
+            double middle = turns ? change(low, high, t -> footSlope(c, t, x, y)) : high;
+            if (isFoot(c, low, middle, x, y) || isFoot(c, middle, high, x, y)) {
+                return true;
             }
-            before = value;
         }
         return false;
+    }
+
+    /** Whether the foot of a perpendicular from the place, near enough, lies between two parameters. */
+    private boolean isFoot(double[] c, double low, double high, double x, double y) {
+        if ((foot(c, low, x, y) <= 0) == (foot(c, high, x, y) <= 0)) {
+            return false;
+        }
+        double t = change(low, high, each -> foot(c, each, x, y));
+        // Where the path stands still every place would seem to lie square to it.
+        return speed(c, t) >= STILL && Math.hypot(at(c, 0, t) - x, at(c, 1, t) - y) <= half;
+    }
+
+    private static double change(double from, double to, DoubleUnaryOperator function) {
+        double low = from;
+        double high = to;
+        boolean before = function.applyAsDouble(low) <= 0;
+        for (int k = 0; k < 52; k++) {
+            double middle = (low + high) / 2;
+            if ((function.applyAsDouble(middle) <= 0) == before) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static double footSlope(double[] c, double t, double x, double y) {
+        double speed = speed(c, t);
+        return (x - at(c, 0, t)) * bend(c, 0, t) + (y - at(c, 1, t)) * bend(c, 1, t) - speed * speed;
+    }
+
+    private static double bend(double[] c, int axis, double t) {
+        return 6
+                * ((1 - t) * (c[4 + axis] - 2 * c[2 + axis] + c[axis])
+                        + t * (c[6 + axis] - 2 * c[4 + axis] + c[2 + axis]));
     }
 
     private static double foot(double[] c, double t, double x, double y) {
