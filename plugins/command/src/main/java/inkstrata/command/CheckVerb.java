@@ -86,7 +86,11 @@ final class CheckVerb implements Callable<Integer> {
             Separation planned = made.planned();
             FilmFiles files =
                     FilmFiles.in(folder, planned.plan(), job, found.plugins().formats(), record);
-            files.strays().forEach(desk::warning);
+            Optional<String> strays = files.strays().said(planned);
+            if (files.areAllStrays()) {
+                throw new CommandFault(folder + ": not one film here is known to be an ink's. " + strays.orElse(""));
+            }
+            strays.ifPresent(desk::warning);
             Inspection inspection = Inspection.of(made.findings());
             for (List<Optional<FilmSource>> set : files.sets()) {
                 inspection = news(inspection, separator.compare(planned, films(set, planned, progress), job));

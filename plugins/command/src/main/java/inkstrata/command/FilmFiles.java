@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,15 +26,19 @@ import java.util.stream.Stream;
  * those that were read are as they were written here.
  *
  * @param sets one or more: for each pull, by position, its film; empty where there is none. Later ones hold other kinds of files
- * @param strays what to say of files that are no pull's film
+ * @param strays those that are no pull's film
  */
-record FilmFiles(List<List<Optional<FilmSource>>> sets, List<String> strays) {
+record FilmFiles(List<List<Optional<FilmSource>>> sets, StrayFilms strays) {
     /** Pictures of the set, and tiles, in a folder whose list of files was lost. */
     private static final Set<String> COMPANIONS = Set.of("overview.svg", "overview.png", "tiles.pdf");
 
     FilmFiles {
         sets = List.copyOf(sets);
-        strays = List.copyOf(strays);
+    }
+
+    /** Whether not one film is known to be an ink's. */
+    boolean areAllStrays() {
+        return sets.stream().allMatch(set -> set.stream().allMatch(Optional::isEmpty));
     }
 
     /**
@@ -244,15 +249,15 @@ record FilmFiles(List<List<Optional<FilmSource>>> sets, List<String> strays) {
                     && one.label().isEmpty() == other.label().isEmpty();
         }
 
-        private List<String> strays(List<FilmSource> all, List<List<FilmSource>> candidates) {
+        private StrayFilms strays(List<FilmSource> all, List<List<FilmSource>> candidates) {
             Set<FilmSource> known = new HashSet<>();
             candidates.forEach(known::addAll);
-            return all.stream()
-                    .filter(source -> !known.contains(source))
-                    .map(
-                            source -> source
-                                    + " is no ink's film and was not read. If it should be, say so under films in the job file.")
-                    .toList();
+            return new StrayFilms(
+                    all.stream().filter(source -> !known.contains(source)).toList(),
+                    IntStream.range(0, candidates.size())
+                            .filter(pull -> candidates.get(pull).isEmpty())
+                            .boxed()
+                            .toList());
         }
     }
 }

@@ -73,6 +73,11 @@ record FilmSource(Path file, Optional<FilmFormat> format, int index, int count, 
         return String.valueOf(file.getFileName());
     }
 
+    /** As a job file names it: {@code films.pdf#3}. */
+    String inJob() {
+        return isOneOfMany() ? name() + "#" + (index + 1) : name();
+    }
+
     /** As in {@code films.pdf, 3 of 8 (red)}. */
     String nameInFolder() {
         return name() + which();

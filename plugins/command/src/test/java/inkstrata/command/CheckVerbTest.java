@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -122,6 +123,39 @@ class CheckVerbTest {
         Files.copy(middle, films.resolve("12-varnish.svg"));
         AtTheCounter check = say("check", boats, films).isDone();
         assertThat(check.said()).singleElement().asString().contains("12-varnish.svg is no ink's film");
+    }
+
+    @Test
+    void filmsWithOtherNamesAreKnownByTheirPicturesAndTheJobFileIsTold() throws IOException {
+        Files.move(middle, films.resolve("client 2.svg"));
+        assertThat(say("check", boats, films).said())
+                .singleElement()
+                .asString()
+                .contains("client 2.svg is no ink's film", "films: {\"red\": \"client 2.svg\"}");
+        Path job = write(folder.resolve("as told.yaml"), "films: {\"red\": \"client 2.svg\"}");
+        say("check", boats, films, "--job", job).isDone();
+    }
+
+    @Test
+    void aFolderInWhichNoFilmIsKnownIsAFaultThatSaysWhichLooksLikeWhich() throws IOException {
+        for (Path film : filmsIn(films)) {
+            String name = String.valueOf(film.getFileName());
+            Files.move(film, films.resolve("client " + (char) (name.charAt(1) + 'a' - '0') + ".svg"));
+        }
+        Files.delete(films.resolve("films.json"));
+        say("check", boats, films)
+                .failsWith(
+                        ExitCode.COMMAND_AT_FAULT,
+                        "not one film here is known",
+                        "films: {",
+                        "\"red\": \"client c.svg\"");
+    }
+
+    private static List<Path> filmsIn(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> String.valueOf(file.getFileName()).matches("0\\d-.*\\.svg"))
+                    .toList();
+        }
     }
 
     @Test
