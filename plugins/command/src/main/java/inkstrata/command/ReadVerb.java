@@ -57,8 +57,10 @@ final class ReadVerb implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         Desk desk = new Desk(spec.commandLine().getErr(), inkstrata);
-        try (Progress progress = desk.progress()) {
+        try (Progress progress = desk.progress();
+                FoundPlugins found = FoundPlugins.in(inkstrata.plugins())) {
             Job job = desk.job(arguments);
+            found.plugins().check(job);
             progress.begins("reading the drawing");
             Artwork artwork = arguments.read(job, Set.of(), inkstrata.in());
             progress.begins(

@@ -152,6 +152,15 @@ class ExitCodesTest {
         say("read", boats, "--units-per-inch=" + units).failsWith(ExitCode.COMMAND_AT_FAULT, "--units-per-inch");
     }
 
+    /** {@code read} asks no plug-in anything, but a word that is wrong in the job file is wrong for every verb. */
+    @Test
+    void threeWhereTheJobNamesAPlugInThatIsNotThere() throws IOException {
+        write(folder.resolve("boats.yaml"), "use:\n  trapp: {width: 0.3 mm}\n");
+        for (String verb : new String[] {"read", "plan"}) {
+            say(verb, boats).failsWith(ExitCode.COMMAND_AT_FAULT, "use names the plug-in 'trapp'");
+        }
+    }
+
     @Test
     void threeWhereAJarIsNone() throws IOException {
         Path jars = Files.createDirectory(folder.resolve("jars"));
