@@ -274,7 +274,8 @@ final class Appearance {
         List<Region> pieces = new ArrayList<>(Pieces.of(difference, intent.frame()));
         Map<Part, List<Alike>> parts = grouped(less, alike -> missing(film, alike));
         List<Region> told = new ArrayList<>();
-        for (Cut cut : Cut.of(films.get(film), intent.planned().get(film))) {
+        for (Cut cut : Cut.of(
+                films.get(film), intent.planned().get(film), intent.drawn().get(film))) {
             List<Region> beyond = pieces.stream().filter(cut::isBeyond).toList();
             if (!beyond.isEmpty()) {
                 Region area = Region.of(beyond);

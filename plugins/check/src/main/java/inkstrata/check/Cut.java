@@ -18,6 +18,12 @@ record Cut(Side side, double atMm) {
     /** Places nearer to the line than this, in millimetres, lie on it. */
     private static final double ON_IT_MM = 0.02;
 
+    /**
+     * Where a film ends that near to the border of what its ink shows in the drawing, it lacks a trap and was not cut: the closed strips of
+     * 0.05 mm, and what lies on a line.
+     */
+    private static final double OWN_BORDER_MM = 0.05 + ON_IT_MM;
+
     /** The film ends there along so much of it, in millimetres, where the plan does not. */
     private static final double LEAST_MM = 0.08;
 
@@ -62,8 +68,13 @@ record Cut(Side side, double atMm) {
         }
     }
 
-    /** Those of a film: at most one on each side. */
-    static List<Cut> of(Region film, Region planned) {
+    /**
+     * Those of a film: at most one on each side.
+     *
+     * @param planned what it is to print, with its traps
+     * @param drawn the same without
+     */
+    static List<Cut> of(Region film, Region planned, Region drawn) {
         List<Cut> cuts = new ArrayList<>();
         Region wide = Region.of(film.polygons().stream()
                 .map(Region::of)
@@ -76,7 +87,7 @@ record Cut(Side side, double atMm) {
         Frame to = planned.bounds().orElseThrow();
         for (Side side : Side.values()) {
             Cut cut = new Cut(side, side.of(of));
-            if (side.out(side.of(to)) - side.out(cut.atMm) > Laid.THIN_MM && cut.endsInTheMidst(film, planned)) {
+            if (side.out(side.of(to)) - side.out(cut.atMm) > Laid.THIN_MM && cut.endsInTheMidst(film, planned, drawn)) {
                 cuts.add(cut);
             }
         }
@@ -96,15 +107,18 @@ record Cut(Side side, double atMm) {
                 side.isUpright() ? "left edge" : "top");
     }
 
-    private boolean endsInTheMidst(Region film, Region planned) {
+    private boolean endsInTheMidst(Region film, Region planned, Region drawn) {
         NearOutlines outlines = new NearOutlines(List.of(planned), Grid.STEPS_PER_MM / 4.0);
+        NearOutlines borders = new NearOutlines(List.of(drawn), Grid.STEPS_PER_MM / 4.0);
         double length = 0;
         for (Ring ring : NearOutlines.rings(film)) {
             for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
                 if (isOnIt(ring, i) && isOnIt(ring, j)) {
                     Stretch edge = new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i));
                     boolean isPlanned = outlines.nearest(edge.middle(), ON_IT_MM * Grid.STEPS_PER_MM)
-                            .isPresent();
+                                    .isPresent()
+                            || borders.nearest(edge.middle(), OWN_BORDER_MM * Grid.STEPS_PER_MM)
+                                    .isPresent();
                     length += isPlanned ? 0 : edge.length() * Grid.STEP_MM;
                 }
             }
