@@ -26,9 +26,9 @@ final class SeamReport {
                 Place place = new Place(
                         Grid.STEP_MM * (sum.at.x() + sum.at.toX()) / 2, Grid.STEP_MM * (sum.at.y() + sum.at.toY()) / 2);
                 seams.add(new Seam(
-                        stacks.shows(pair.strip),
-                        stacks.shows(pair.one),
-                        stacks.shows(pair.other),
+                        stacks.picture(pair.strip),
+                        stacks.picture(pair.one),
+                        stacks.picture(pair.other),
                         sum.length() * Grid.STEP_MM,
                         sum.widest * Grid.STEP_MM,
                         place,

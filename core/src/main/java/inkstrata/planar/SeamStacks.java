@@ -37,7 +37,7 @@ final class SeamStacks {
         this.lightness = new double[stacks.size()];
         for (int i = 0; i < lightness.length; i++) {
             lightness[i] =
-                    shows(i).map(paint -> Lab.of(paint.colour()).lightness()).orElse(100.0);
+                    picture(i).map(paint -> Lab.of(paint.colour()).lightness()).orElse(100.0);
         }
     }
 
@@ -59,6 +59,20 @@ final class SeamStacks {
         return stack == EdgeTable.OUTSIDE || stacks.get(stack).isBare()
                 ? Optional.empty()
                 : Optional.of(stacks.get(stack).paints().get(0));
+    }
+
+    /**
+     * What shows of the picture without drawings of their own, which repeat a part of it or lie over it; of those alone what shows of them, and
+     * empty for bare sheet.
+     */
+    Optional<Paint> picture(int stack) {
+        if (stack == EdgeTable.OUTSIDE) {
+            return Optional.empty();
+        }
+        return stacks.get(stack).paints().stream()
+                .filter(paint -> paint.drawing().isEmpty())
+                .findFirst()
+                .or(() -> shows(stack));
     }
 
     /** The one of two that shows the lighter colour (L*), which is the one that would grow under the other; of equals the first in order. */

@@ -22,7 +22,7 @@ import java.util.Random;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
-/** Reductions that keep a layer, with traps and all, on generated drawings; strips beside a kept layer are not the same as without it, so none are closed. */
+/** Reductions that keep a layer, with traps and all, on generated drawings, some of which have strips beside what is kept. */
 class KeptFilmsTest {
     private static final List<String> STEPS = List.of("#dddcd9", "#9b9a98", "#585858", "#1c1c1c");
     private static final String JOB = """
@@ -31,7 +31,6 @@ class KeptFilmsTest {
               - {name: two,   prints: "#9b9a98"}
               - {name: three, prints: "#585858"}
               - {name: four,  prints: "#1c1c1c"}
-            seam: 0 mm
             order: [one, two, three, four]
             use: {reduction: {enabled: true%s}}
             """;
