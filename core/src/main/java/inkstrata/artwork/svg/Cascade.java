@@ -18,6 +18,9 @@ import org.w3c.dom.NamedNodeMap;
  * attributes). {@link StyleWriting} writes them down; inheriting is left to Batik.
  */
 final class Cascade {
+    /** The one stays an attribute; the other is a shorthand, and those are none (SVG 2, section 6.6). */
+    private static final Set<String> NO_ATTRIBUTES = Set.of("transform", "marker");
+
     private static final String CSS = "text/css";
 
     /** Properties that cannot change what is printed. */
@@ -142,7 +145,7 @@ final class Cascade {
         for (int i = 0; i < attributes.getLength(); i++) {
             Attr attribute = (Attr) attributes.item(i);
             String name = attribute.getName();
-            boolean plain = attribute.getNamespaceURI() == null && !name.equals("transform");
+            boolean plain = attribute.getNamespaceURI() == null && !NO_ATTRIBUTES.contains(name);
             boolean property =
                     ValueMending.AS_ATTRIBUTES.contains(name) || TextProperties.has(name) || values.isBatiks(name);
             if (plain && property) {
@@ -150,6 +153,7 @@ final class Cascade {
             }
         }
         taken.sort(null);
+        element.removeAttributeNS(null, "marker");
         for (String name : taken) {
             Declaration declaration = new Declaration(name, element.getAttributeNS(null, name), false);
             put(decided, element, declaration, CustomProperties.NONE);

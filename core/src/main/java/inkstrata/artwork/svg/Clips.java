@@ -34,7 +34,12 @@ final class Clips {
 
     /** What clips an element; a reference that leads nowhere clips nothing (CSS Masking 1, section 5.1). */
     List<Clip> of(Element element, Scene scene, Source source) {
-        String id = Style.reference(element, SVGCSSEngine.CLIP_PATH_INDEX);
+        return through(element, element, scene, source);
+    }
+
+    /** What an element is clipped by where something that belongs to it, its mask, has a {@code clip-path}. */
+    List<Clip> through(Element holder, Element element, Scene scene, Source source) {
+        String id = Style.reference(holder, SVGCSSEngine.CLIP_PATH_INDEX);
         if (id.isEmpty()) {
             return List.of();
         }

@@ -1,6 +1,7 @@
 package inkstrata.artwork.svg;
 
 import inkstrata.artwork.Clip;
+import inkstrata.artwork.TranslucentGroup;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -58,12 +59,13 @@ final class Markers {
             Scene scene,
             Canvas canvas) {
         Lengths lengths = new Lengths(marker, scene.viewport());
+        double opacity = Style.opacity(marker);
         double width = lengths.across("markerWidth", 3);
         double height = lengths.down("markerHeight", 3);
         Optional<ViewBox> viewBox = ViewBox.of(marker);
         boolean byStroke = !marker.getAttributeNS(null, "markerUnits").equals("userSpaceOnUse");
         double scale = byStroke ? strokeWidth : 1;
-        if (!(width > 0 && height > 0 && scale > 0)
+        if (!(width > 0 && height > 0 && scale > 0 && opacity > 0)
                 || viewBox.map(ViewBox::isEmpty).orElse(false)) {
             return;
         }
@@ -88,6 +90,17 @@ final class Markers {
             placed = placed.clippedBy(List.of(frame));
         }
         Scene content = placed.transformed(fit).within(inside);
+        if (opacity == 1) {
+            inside(shape, marker, content, canvas);
+            return;
+        }
+        TranslucentGroup group = reading.openGroup(opacity, scene.group());
+        int before = canvas.size();
+        inside(shape, marker, content.inGroup(Optional.of(group)), canvas);
+        canvas.fold(group, before);
+    }
+
+    private void inside(Element shape, Element marker, Scene content, Canvas canvas) {
         reading.contextPaints().onMarkersOf(shape, () -> ArtworkWalk.inside(marker, content, reading, canvas));
     }
 

@@ -28,7 +28,12 @@ final class Masks {
 
     /** The clips that an element's mask comes to; a reference that leads nowhere masks nothing. */
     List<Clip> of(Element element, Scene scene, Source source) {
-        String id = Style.reference(element, SVGCSSEngine.MASK_INDEX);
+        return through(element, element, scene, source);
+    }
+
+    /** What an element is masked by where something that belongs to it, its mask, has a {@code mask}. */
+    private List<Clip> through(Element holder, Element element, Scene scene, Source source) {
+        String id = Style.reference(holder, SVGCSSEngine.MASK_INDEX);
         if (id.isEmpty()) {
             return List.of();
         }
@@ -54,14 +59,15 @@ final class Masks {
         Key key = new Key(mask.get(), scene.toMm(), square);
         List<Clip> clips = known.get(key);
         if (clips == null) {
-            clips = make(mask.get(), scene, square, source);
+            clips = make(mask.get(), element, scene, square, source);
             known.put(key, clips);
         }
         reading.notes().info(source, "mask #" + id + " only shows or hides and was read as a clip");
         return clips;
     }
 
-    private List<Clip> make(Element mask, Scene scene, Optional<AffineTransform> square, Source source) {
+    private List<Clip> make(
+            Element mask, Element element, Scene scene, Optional<AffineTransform> square, Source source) {
         Scene content = new Scene(scene.toMm(), scene.viewport(), List.of(), Optional.empty(), List.of());
         if (mask.getAttributeNS(null, "maskContentUnits").equals("objectBoundingBox")) {
             content = content.transformed(square.orElseThrow());
@@ -88,8 +94,8 @@ final class Masks {
         List<Clip> clips = new ArrayList<>();
         clips.add(region(mask, scene, square));
         clips.addAll(ClipUnion.of(alternatives).orElseThrow(() -> notPlain(mask, source)));
-        clips.addAll(reading.clips().of(mask, scene, source));
-        clips.addAll(of(mask, scene, source));
+        clips.addAll(reading.clips().through(mask, element, scene, source));
+        clips.addAll(through(mask, element, scene, source));
         return List.copyOf(clips);
     }
 

@@ -92,11 +92,19 @@ final class ShapePainter {
         if (!style.isDashed() || text.isBlank()) {
             return style;
         }
-        double stated = new Lengths(element, new Viewport(0, 0)).parse(text, 0).orElse(0);
+        double stated = new Lengths(element, new Viewport(0, 0)).parse(text, 0).orElse(-1);
         double measured = Stroker.length(path);
-        if (!(stated > 0 && measured > 0)) {
-            reading.notes().warning(source, "pathLength " + text + " is not more than 0 and was left out");
+        if (!(stated >= 0 && measured > 0)) {
+            reading.notes().warning(source, "pathLength " + text + " is no length from 0 up and was left out");
             return style;
+        }
+        if (stated == 0) {
+            // Scaled by infinity, whatever is more than 0 is longer than the path.
+            double least = style.dashes().stream()
+                    .filter(dash -> dash > 0)
+                    .min(Double::compare)
+                    .orElseThrow();
+            return style.withDashesScaled(2 * measured / least);
         }
         return style.withDashesScaled(measured / stated);
     }

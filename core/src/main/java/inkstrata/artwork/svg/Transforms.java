@@ -30,8 +30,15 @@ final class Transforms {
             if (origin[0].isEmpty()) {
                 return transform;
             }
-            double x = origin(origin[0], lengths, viewport.width());
-            double y = origin(origin.length > 1 ? origin[1] : "center", lengths, viewport.height());
+            String first = origin[0];
+            String second = origin.length > 1 ? origin[1] : "center";
+            // A side of one direction says which number is which.
+            boolean turned = first.equals("top")
+                    || first.equals("bottom")
+                    || second.equals("left")
+                    || second.equals("right");
+            double x = origin(turned ? second : first, lengths, viewport.width());
+            double y = origin(turned ? first : second, lengths, viewport.height());
             AffineTransform around = AffineTransform.getTranslateInstance(x, y);
             around.concatenate(transform);
             around.translate(-x, -y);
