@@ -33,10 +33,8 @@ final class Transforms {
             String first = origin[0];
             String second = origin.length > 1 ? origin[1] : "center";
             // A side of one direction says which number is which.
-            boolean turned = first.equals("top")
-                    || first.equals("bottom")
-                    || second.equals("left")
-                    || second.equals("right");
+            boolean turned =
+                    first.equals("top") || first.equals("bottom") || second.equals("left") || second.equals("right");
             double x = origin(turned ? second : first, lengths, viewport.width());
             double y = origin(turned ? first : second, lengths, viewport.height());
             AffineTransform around = AffineTransform.getTranslateInstance(x, y);

@@ -104,7 +104,8 @@ class FeaturesTest {
     }
 
     private static String name(Path svg) {
-        return svg.getName(svg.getNameCount() - 2) + "/" + svg.getFileName().toString().replace(".svg", "");
+        return svg.getName(svg.getNameCount() - 2) + "/"
+                + svg.getFileName().toString().replace(".svg", "");
     }
 
     private static List<Path> drawings() {
