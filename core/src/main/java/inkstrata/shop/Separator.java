@@ -76,6 +76,7 @@ public record Separator(Plugins plugins, Consumer<String> steps) {
         Sheet sheet = SheetLayout.sheet(artwork, job);
         List<Planner> planners = Claims.settled(plugins.planners(), job);
         DrawnColours.check(artwork);
+        DrawnCurves.check(artwork);
         Visible seen = Visible.of(
                 SheetLayout.place(Drawings.bound(artwork, drawings(plugins, job), job), sheet, job),
                 MapSettings.DEFAULT);
