@@ -23,6 +23,11 @@ record Box(int left, int low, int right, int high) {
                 Math.max(low + 1, Grid.steps(frame.bottom())));
     }
 
+    /** Whether they overlap or touch. */
+    boolean meets(Box other) {
+        return left <= other.right && right >= other.left && low <= other.high && high >= other.low;
+    }
+
     int width() {
         return right - left;
     }

@@ -56,6 +56,21 @@ public final class Ring {
         return sum;
     }
 
+    /** The smallest upright box around it. */
+    Box box() {
+        int left = Integer.MAX_VALUE;
+        int low = Integer.MAX_VALUE;
+        int right = Integer.MIN_VALUE;
+        int high = Integer.MIN_VALUE;
+        for (int i = 0; i < size(); i++) {
+            left = Math.min(left, x(i));
+            right = Math.max(right, x(i));
+            low = Math.min(low, y(i));
+            high = Math.max(high, y(i));
+        }
+        return new Box(left, low, right, high);
+    }
+
     Ring reversed() {
         int[] back = new int[xy.length];
         for (int i = 0; i < xy.length; i += 2) {

@@ -9,6 +9,7 @@ import inkstrata.plan.PlanningTable.Row;
 import inkstrata.plan.Prediction;
 import inkstrata.plan.PrintPlan;
 import inkstrata.plan.Pull;
+import inkstrata.plan.Sheet;
 import inkstrata.planar.StackSet;
 import inkstrata.plugin.Claim;
 import inkstrata.plugin.Option;
@@ -84,11 +85,7 @@ public final class Overprint implements Planner {
                 ? new Building(table, before, job, tolerance, mostFilms(job)).plan()
                 : before;
         List<Ink> order = soFar.pulls().stream().map(Pull::ink).toList();
-        List<Ink> farthestFirst = table.sheet().farthestFirst(soFar.pulls()).stream()
-                .map(order::get)
-                .toList();
-        Comparator<Ink> nearness = Comparator.comparingInt(farthestFirst::indexOf);
-        Rules rules = new Rules(table.sheet(), nearness, new Prediction(table.sheet()), tolerance, mostFilms(job));
+        Rules rules = rules(table.sheet(), soFar.pulls(), job);
         List<RunningOn> found = table.rows().stream()
                 .map(row -> printed(row, order))
                 .map(row -> RunningOn.best(row, already(row, soFar), rules))
@@ -102,6 +99,18 @@ public final class Overprint implements Planner {
         }
         Optional<Decision> drawings = DrawingsOver.decision(table, plan);
         return drawings.isPresent() ? plan.withDecision(drawings.get()) : plan;
+    }
+
+    Rules rules(Sheet sheet, List<Pull> pulls, Job job) {
+        List<Ink> farthestFirst = sheet.farthestFirst(pulls).stream()
+                .map(pull -> pulls.get(pull).ink())
+                .toList();
+        return new Rules(
+                sheet,
+                Comparator.comparingInt(farthestFirst::indexOf),
+                new Prediction(sheet),
+                Options.of(this, job).number("tolerance").orElseThrow(),
+                mostFilms(job));
     }
 
     /** A row without the inks that have no pull. */
