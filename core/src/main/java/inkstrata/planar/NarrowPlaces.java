@@ -97,8 +97,7 @@ public final class NarrowPlaces {
             IntFunction<OutlineCells> covers,
             double widthMm,
             double depthMm) {
-        NarrowPlaces places =
-                new NarrowPlaces(covers, widthMm * Grid.STEPS_PER_MM, depthMm * Grid.STEPS_PER_MM);
+        NarrowPlaces places = new NarrowPlaces(covers, widthMm * Grid.STEPS_PER_MM, depthMm * Grid.STEPS_PER_MM);
         return places.mark(map.edges(), sides) ? places.boxes(places.narrow(region)) : List.of();
     }
 

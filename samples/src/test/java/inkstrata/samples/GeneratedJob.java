@@ -2,10 +2,13 @@ package inkstrata.samples;
 
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Layer;
 import inkstrata.artwork.Source;
 import inkstrata.artwork.TranslucentGroup;
 import inkstrata.colour.Rgb;
+import inkstrata.planar.MapSettings;
 import inkstrata.planar.NastyDrawings;
+import inkstrata.planar.Visible;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -59,17 +62,21 @@ record GeneratedJob(Artwork artwork, String job) {
         return artwork.withShapes(shapes);
     }
 
-    /** Some shapes have an id, and some a colour beside their own. */
+    /** Some shapes lie in layers, and some a colour beside their own. */
     private static Artwork named(Artwork artwork, Random random) {
         List<FlatShape> shapes = new ArrayList<>();
         for (FlatShape shape : artwork.shapes()) {
             Rgb colour = random.nextInt(8) == 0 ? beside(shape.colour(), random) : shape.colour();
             int id = shapes.size() < 3 ? shapes.size() : random.nextInt(12);
-            Source source = id < 3 ? new Source("path", "shape-" + id, 0, List.of()) : Source.UNKNOWN;
+            Source source = id < 3 ? layered("shape-" + id, id) : Source.UNKNOWN;
             shapes.add(new FlatShape(
                     shape.area(), colour, shape.opacity(), shape.group(), shape.clips(), source, shape.drawing()));
         }
         return artwork.withShapes(shapes);
+    }
+
+    private static Source layered(String name, int number) {
+        return new Source("path", "", 0, List.of(new Layer("g", name, List.of(), 0, number)));
     }
 
     private static Rgb beside(Rgb colour, Random random) {
@@ -80,7 +87,20 @@ record GeneratedJob(Artwork artwork, String job) {
     }
 
     /** Writes the job file. */
-    private record Words(Random random, Artwork artwork) {
+    private record Words(Random random, Artwork artwork, List<String> shapes) {
+        Words(Random random, Artwork artwork) {
+            this(random, artwork, shown(artwork));
+        }
+
+        /** Ids of shapes that show: nobody can ask for others. */
+        private static List<String> shown(Artwork artwork) {
+            return Visible.of(artwork, MapSettings.DEFAULT).artwork().shapes().stream()
+                    .flatMap(shape -> shape.source().layers().stream())
+                    .map(Layer::id)
+                    .distinct()
+                    .toList();
+        }
+
         String job() {
             List<Rgb> colours = new ArrayList<>(
                     artwork.shapes().stream().map(FlatShape::colour).collect(Collectors.toCollection(TreeSet::new)));
@@ -104,15 +124,8 @@ record GeneratedJob(Artwork artwork, String job) {
             text.append(ink("spare", Rgb.of(random.nextInt(1 << 24)))).append('\n');
             names.add(0, "spare");
             text.append(order(names));
-            text.append("use:\n");
-            text.append("  trap: {").append(trap(names)).append("}\n");
-            // Of the two only one may be spoken to.
-            text.append(
-                    random.nextInt(5) == 0
-                            ? "  reduction: {" + reduction() + "}\n"
-                            : "  overprint: {" + overprint() + "}\n");
-            text.append("  underbase: {").append(underbase(names)).append("}\n");
-            text.append("  positive: {").append(positive()).append("}\n");
+            List<String> listed = names.subList(1, names.size());
+            text.append(new GeneratedOptions(random, listed, shapes).lines(Press.plugins()));
             return text.toString();
         }
 
@@ -138,8 +151,14 @@ record GeneratedJob(Artwork artwork, String job) {
             return "  - {name: " + name + ", prints: '" + colour + "', hiding: " + share()
                     + (random.nextInt(8) == 0 ? ", key: true" : "")
                     + (random.nextInt(8) == 0 ? ", side: " + (random.nextBoolean() ? "front" : "back") : "")
-                    + (random.nextInt(12) == 0 ? ", from: '#shape-" + random.nextInt(3) + "'" : "")
+                    + from()
                     + (random.nextInt(4) == 0 ? ", mesh: 77-48" : "") + "}";
+        }
+
+        private String from() {
+            return shapes.isEmpty() || random.nextInt(12) > 0
+                    ? ""
+                    : ", from: '#" + shapes.get(random.nextInt(shapes.size())) + "'";
         }
 
         private String order(List<String> names) {
@@ -150,45 +169,6 @@ record GeneratedJob(Artwork artwork, String job) {
             some.add("...");
             Collections.shuffle(some, random);
             return "order: [" + String.join(", ", some) + "]\n";
-        }
-
-        private String trap(List<String> names) {
-            List<String> options = new ArrayList<>(List.of(
-                    "alike: " + number(random.nextInt(3) == 0 ? 100 : 10),
-                    "corners: " + List.of("round", "mitre", "bevel").get(random.nextInt(3)),
-                    "limit: " + (1 + random.nextInt(10))));
-            // A register may be wider than any trap.
-            options.add("width: " + length(random.nextInt(20) == 0 ? 5 : 0.6));
-            if (random.nextInt(5) == 0) {
-                options.add("widths: " + names.get(names.size() - 1) + " " + length(1));
-            }
-            return String.join(", ", options);
-        }
-
-        private String overprint() {
-            boolean isBuilt = random.nextInt(3) == 0;
-            // With many films a search spends all its effort, which takes seconds: rarely.
-            int films = 1 + random.nextInt(isBuilt && random.nextInt(100) > 0 ? 3 : 8);
-            return "tolerance: " + number(random.nextInt(3) == 0 ? 100 : 8) + ", build: " + isBuilt + ", maxFilms: "
-                    + films;
-        }
-
-        private String reduction() {
-            return "enabled: " + (random.nextInt(6) > 0) + ", film: " + number(500) + "5, highest: "
-                    + (1 + random.nextInt(10_000))
-                    + ", tolerance: " + number(100)
-                    + (random.nextInt(4) == 0 ? ", keep: '#shape-" + random.nextInt(3) + "'" : "");
-        }
-
-        private String underbase(List<String> names) {
-            return "enabled: " + (random.nextInt(5) == 0) + ", choke: " + length(random.nextInt(10) == 0 ? 5 : 0.5)
-                    + ", tolerance: " + number(100)
-                    + (random.nextInt(4) == 0 ? ", ink: " + names.get(random.nextInt(names.size())) : "");
-        }
-
-        private String positive() {
-            return "size: " + (5 + random.nextInt(26)) + " mm, bar: " + random.nextBoolean() + ", wedge: "
-                    + random.nextBoolean();
         }
 
         private String share() {

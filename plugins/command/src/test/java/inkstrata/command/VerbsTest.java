@@ -284,6 +284,7 @@ class VerbsTest {
                         "overprint",
                         "reduction",
                         "trap",
+                        "slivers",
                         "choke",
                         "check",
                         "ink-height",
@@ -306,7 +307,7 @@ class VerbsTest {
                 .map(plugin -> ((Map<?, ?>) plugin).get("id"))
                 .asString()
                 .isEqualTo(
-                        "[knockout, underbase, overprint, reduction, trap, choke, check, ink-height, printable, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
+                        "[knockout, underbase, overprint, reduction, trap, slivers, choke, check, ink-height, printable, sheet-colours, step-colours, positive, pdf-films, pixel-films]");
     }
 
     @Test

@@ -70,7 +70,9 @@ public final class Slivers implements Shaper {
                             separation,
                             pull,
                             overprint.rules(
-                                    separation.table().sheet(), separation.plan().pulls(), job));
+                                    separation.table().sheet(),
+                                    separation.plan().pulls(),
+                                    job));
                     double narrow = narrowMm(separation.plan().pulls().get(pull).ink());
                     List<NarrowPlaces.Place> places = NarrowPlaces.of(
                             separation.map(),

@@ -82,8 +82,7 @@ final class Tidying {
     }
 
     /** Beneath each cover where this pull may change in a place's window. */
-    private Map<Integer, Region> free(
-            NarrowPlaces.Place place, Function<Changeable.Places, RegionWindow> where) {
+    private Map<Integer, Region> free(NarrowPlaces.Place place, Function<Changeable.Places, RegionWindow> where) {
         Map<Integer, Region> free = new TreeMap<>();
         for (int cover : place.covers()) {
             Region there = where.apply(places.get(cover)).at(place.frame());
@@ -119,7 +118,9 @@ final class Tidying {
     }
 
     private Region narrowGaps(Region region) {
-        return region.grown(narrow / 2, Corners.ROUND).shrunk(narrow / 2 + ROUNDING_MM).minus(region);
+        return region.grown(narrow / 2, Corners.ROUND)
+                .shrunk(narrow / 2 + ROUNDING_MM)
+                .minus(region);
     }
 
     /** Parts longer than they may be narrow: not the tips of corners. */
