@@ -41,6 +41,9 @@ final class Appearance {
     /** A rim no wider than the register, but for this, may be as short as it likes: it is a trap. */
     private static final double TRAP_IN_REGISTERS = 1.05;
 
+    /** A disc that fits into a rim no broader than that many registers, at a right angle of it: there it is 1.17 times as broad. */
+    private static final double BROAD_IN_REGISTERS = TRAP_IN_REGISTERS * 1.17;
+
     /** A wider one is so many times as long as wide. */
     private static final double RIM_LENGTH = 3;
 
@@ -259,7 +262,7 @@ final class Appearance {
         }
         int shown = alike.shown().getAsInt();
         boolean isHidden = !planned.isNearer(film, shown) && alike.change() <= Overlap.TOLERANCE;
-        return rim.isLong() || (rim.isAttached() && isHidden)
+        return (rim.isLong() && (isHidden || !rim.isBroad())) || (rim.isAttached() && isHidden)
                 ? Part.wideRim(name(film), name(shown), rim.reachMm())
                 : extra(film, shown, alike.change());
     }
@@ -448,13 +451,14 @@ final class Appearance {
      * @param reachMm how far it reaches
      * @param isAttached whether it begins there and reaches no farther than a rim
      * @param isLong whether it lies along it like a trap, too
+     * @param isBroad whether it is broader than a trap: no trap, if it is seen
      */
-    private record Rim(double reachMm, boolean isAttached, boolean isLong) {}
+    private record Rim(double reachMm, boolean isAttached, boolean isLong, boolean isBroad) {}
 
     private Rim rim(int film, Region piece, NearOutlines own) {
         double reach = reachMm(piece, own);
         if (reach >= RIM_IN_REGISTERS * registerMm || intent.planned().get(film).isEmpty()) {
-            return new Rim(reach, false, false);
+            return new Rim(reach, false, false, true);
         }
         NearOutlines outlines = new NearOutlines(List.of(intent.planned().get(film)), Grid.STEPS_PER_MM / 4.0);
         List<OutlinePoints.Point> points = OutlinePoints.of(piece, RIM_POINTS);
@@ -466,7 +470,8 @@ final class Appearance {
         boolean isAttached = contact > TOUCHING_MM;
         boolean isLong = isAttached
                 && (reach <= TRAP_IN_REGISTERS * registerMm || contact >= RIM_LENGTH * piece.areaMm2() / contact);
-        return new Rim(reach, isAttached, isLong);
+        boolean isBroad = !piece.shrunk(BROAD_IN_REGISTERS * registerMm / 2).isEmpty();
+        return new Rim(reach, isAttached, isLong, isBroad);
     }
 
     /** How far the piece's farthest corner is from the pull's own area; the most a rim may have if it is farther. */

@@ -334,14 +334,14 @@ final class Diagnosis {
         return right > LEAST_SHARE * target.perimeterMm();
     }
 
-    /** @param isAlone whether nothing else speaks for it: then it must reach onto the sheet, or it may be a trap of another width */
+    /** @param isAlone whether nothing else speaks for it: then it must be in sight, or it may be a trap of another width */
     private Optional<Explanation> allRound(WholeFilm film, Region painted, Region target, boolean isAlone) {
         if (painted.isEmpty()) {
             return Optional.empty();
         }
         return AllRound.of(painted, target, intent.frame())
                 .filter(round -> round.misfitMm() < BETTER * misfit(painted, target))
-                .filter(round -> !isAlone || round.offsetMm() < 0 || reachesOntoSheet(painted, target))
+                .filter(round -> !isAlone || round.offsetMm() < 0 || reachesOutInSight(painted, target, film.pull()))
                 .map(round -> new Explanation(
                         film.allRound(
                                 round.offsetMm(),
@@ -354,24 +354,26 @@ final class Diagnosis {
                         round.misfitMm()));
     }
 
-    /** A film that is spread, but nowhere onto the sheet: its rim is too wide, and it is no larger disc. */
+    /** A film that is spread, but beneath others alone: its rim is too wide, and it is no larger disc. */
     private Optional<Explanation> rim(Lying film, Region target) {
         return allRound(film.film(), film.painted(), target, false)
                 .map(spread -> new Explanation(film.film(), spread.misfitMm()));
     }
 
-    private boolean reachesOntoSheet(Region painted, Region target) {
-        CoverMap laid = CoverMap.of(intent.frame(), List.of(painted, target, intent.inked()));
+    /** Whether a tenth of what lies outside of it is to be seen, be it on bare sheet or over others; what is planned is no spread. */
+    private boolean reachesOutInSight(Region painted, Region target, int pull) {
+        CoverMap laid = CoverMap.of(
+                intent.frame(), List.of(painted, target, intent.planned().get(pull), intent.nearer(pull)));
         double rim = 0;
-        double onSheet = 0;
+        double inSight = 0;
         for (int number = 0; number < laid.count(); number++) {
             BitSet cover = laid.cover(number);
-            if (cover.get(0) && !cover.get(1)) {
+            if (cover.get(0) && !cover.get(1) && !cover.get(2)) {
                 rim += laid.areaMm2(number);
-                onSheet += cover.get(2) ? 0 : laid.areaMm2(number);
+                inSight += cover.get(3) ? 0 : laid.areaMm2(number);
             }
         }
-        return onSheet > rim / 10;
+        return inSight > rim / 10;
     }
 
     /** In the film's place; what lies around the picture may have stayed where it was. */

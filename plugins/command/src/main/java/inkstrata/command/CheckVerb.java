@@ -91,7 +91,9 @@ final class CheckVerb implements Callable<Integer> {
                 throw new CommandFault(folder + ": not one film here is known to be an ink's. " + strays.orElse(""));
             }
             strays.ifPresent(desk::warning);
-            Inspection inspection = Inspection.of(made.findings());
+            List<Finding> ofTheSet = new ArrayList<>(made.findings());
+            ChangedTiles.in(folder, record, planned.artwork().frame()).ifPresent(ofTheSet::add);
+            Inspection inspection = Inspection.of(ofTheSet);
             for (List<Optional<FilmSource>> set : files.sets()) {
                 inspection = news(inspection, separator.compare(planned, films(set, planned, progress), job));
             }

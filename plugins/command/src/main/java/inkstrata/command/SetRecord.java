@@ -72,6 +72,16 @@ record SetRecord(
         return new SetRecord(files, width, inks, corner);
     }
 
+    /** Names of tiles, sorted. */
+    List<String> tiles() {
+        return files.entrySet().stream()
+                .filter(file ->
+                        List.of("tile", "tiles").contains(file.getValue().what()))
+                .map(Map.Entry::getKey)
+                .sorted()
+                .toList();
+    }
+
     Optional<Entry> of(Path file) {
         return Optional.ofNullable(files.get(String.valueOf(file.getFileName())));
     }

@@ -89,6 +89,27 @@ class FilmFormatsTest {
         assertThat(check.out()).contains("02-red.png");
     }
 
+    /** Tiles are passed over, but not in silence once they are no longer what was cut from the films. */
+    @Test
+    void aTileThatChangedIsSaid() throws IOException {
+        job("artwork: {width: 300 mm}\nuse: {positive: {tiles: A4}}");
+        say("separate", boats, "-o", films).isDone();
+        isRight(say("check", boats, films));
+        Path tile = films.resolve("tiles");
+        try (Stream<Path> tiles = Files.list(tile)) {
+            tile = tiles.filter(file -> file.toString().endsWith(".svg"))
+                    .sorted()
+                    .findFirst()
+                    .orElseThrow();
+        }
+        Files.writeString(tile, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"60mm\" height=\"60mm\"/>");
+        AtTheCounter check = say("check", boats, films);
+        assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
+        assertThat(check.out())
+                .contains("(changed tiles): 1 tile is not as separate wrote them: tiles/" + tile.getFileName())
+                .contains("Not ready: 1 error (changed tiles)");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"films.pdf", "inks.pdf"})
     void pagesAndPlatesAreKnownByThemselves(String pdf) throws IOException {
