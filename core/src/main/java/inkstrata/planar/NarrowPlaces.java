@@ -287,7 +287,7 @@ public final class NarrowPlaces {
     }
 
     private static long key(int column, int row) {
-        return (long) row << 32 | column & 0xFFFFFFFFL;
+        return ((long) row << 32) | (column & 0xFFFFFFFFL);
     }
 
     /** A growing list of plain longs. */
