@@ -112,7 +112,11 @@ record LimitFindings(RegisterLimit limit, Counted counted, LostRegister lost) {
                         Severity.WARNING,
                         "register",
                         place(opening),
-                        "paper shows between " + between(opening) + " " + onceOff(held),
+                        "paper " + (opening.isFound() ? "shows" : "may show") + " between " + between(opening) + " "
+                                + onceOff(held)
+                                + (opening.isFound()
+                                        ? ""
+                                        : "; too many edges lie close together here to tell, so the least is said that it can be"),
                         "register " + LengthText.asked(limit.asked()) + " mm",
                         remedy(opening))
                 .withQuantity(Quantity.of(held, limit.asked(), Unit.MILLIMETRES));

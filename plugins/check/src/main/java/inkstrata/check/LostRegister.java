@@ -60,7 +60,9 @@ record LostRegister(Set<Opening> openings, List<Piece> pieces, OptionalDouble pl
      * @param films what each pull's film prints, by position
      */
     static LostRegister among(List<Opening> openings, List<Region> films, Counted counted, double registerMm) {
-        List<Opening> lost = openings.stream().filter(Opening::isLost).toList();
+        List<Opening> lost = openings.stream()
+                .filter(opening -> opening.isLost() && opening.isFound())
+                .toList();
         if (lost.isEmpty()) {
             return NOTHING;
         }

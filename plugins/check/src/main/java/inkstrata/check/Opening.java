@@ -12,8 +12,9 @@ import java.util.List;
  * @param spots the places
  * @param films for each place the films that cover it, by position; not to be changed
  * @param isLost whether at one of the places a film does not print what it was to print
+ * @param isFound false if the search ended before it could tell whether there is an opening here at all: then there is none smaller
  */
-record Opening(double size, List<Spot> spots, List<BitSet> films, boolean isLost) {
+record Opening(double size, List<Spot> spots, List<BitSet> films, boolean isLost, boolean isFound) {
     Opening {
         spots = List.copyOf(spots);
         films = List.copyOf(films);
