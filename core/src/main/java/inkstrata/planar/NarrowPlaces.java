@@ -43,12 +43,18 @@ public final class NarrowPlaces {
     private final IntFunction<OutlineCells> covers;
     private final int reach;
     private final double depth;
+    /** Cells are counted from the picture's corner, so that places move as the picture does. */
+    private final int originX;
+
+    private final int originY;
     /** For each cover the cells that edges which it hides come near. */
     private final Map<Integer, long[]> hidden = new TreeMap<>();
 
     private long[] cells = {};
 
-    private NarrowPlaces(IntFunction<OutlineCells> covers, double reach, double depth) {
+    private NarrowPlaces(Box frame, IntFunction<OutlineCells> covers, double reach, double depth) {
+        this.originX = frame.left();
+        this.originY = frame.low();
         this.covers = covers;
         this.reach = (int) Math.ceil(reach);
         this.depth = depth;
@@ -97,7 +103,8 @@ public final class NarrowPlaces {
             IntFunction<OutlineCells> covers,
             double widthMm,
             double depthMm) {
-        NarrowPlaces places = new NarrowPlaces(covers, widthMm * Grid.STEPS_PER_MM, depthMm * Grid.STEPS_PER_MM);
+        NarrowPlaces places = new NarrowPlaces(
+                Box.of(map.frame()), covers, widthMm * Grid.STEPS_PER_MM, depthMm * Grid.STEPS_PER_MM);
         return places.mark(map.edges(), sides) ? places.boxes(places.narrow(region)) : List.of();
     }
 
@@ -114,10 +121,10 @@ public final class NarrowPlaces {
                 sides.covers(left, right, cover -> {
                     Longs there = marked.computeIfAbsent(cover, none -> new Longs());
                     CellWalk.along(
-                            edges.x()[from],
-                            edges.y()[from],
-                            edges.x()[to],
-                            edges.y()[to],
+                            edges.x()[from] - originX,
+                            edges.y()[from] - originY,
+                            edges.x()[to] - originX,
+                            edges.y()[to] - originY,
                             reach + 2,
                             WIDTH,
                             (column, row) -> there.add(key(column, row)));
@@ -141,10 +148,10 @@ public final class NarrowPlaces {
         for (Ring ring : region.rings()) {
             for (int i = 0; i < ring.size(); i++) {
                 int next = i + 1 == ring.size() ? 0 : i + 1;
-                int x0 = ring.x(i);
-                int y0 = ring.y(i);
-                int x1 = ring.x(next);
-                int y1 = ring.y(next);
+                int x0 = ring.x(i) - originX;
+                int y0 = ring.y(i) - originY;
+                int x1 = ring.x(next) - originX;
+                int y1 = ring.y(next) - originY;
                 CellWalk.along(x0, y0, x1, y1, reach + 2, WIDTH, (column, row) -> {
                     int at = Arrays.binarySearch(cells, key(column, row));
                     if (at >= 0) {
@@ -195,7 +202,7 @@ public final class NarrowPlaces {
             if (between[0] || between[1]) {
                 hidden.forEach((cover, there) -> {
                     if (Arrays.binarySearch(there, cell) >= 0
-                            && !covers.apply(cover).isWithin(x, y, Math.max(0, depth - reach / 2.0 - HALF_DIAGONAL))) {
+                            && !covers.apply(cover).isWithin(x + originX, y + originY, Math.max(0, depth - reach / 2.0 - HALF_DIAGONAL))) {
                         for (int kind = 0; kind < 2; kind++) {
                             if (between[kind]) {
                                 found.computeIfAbsent(2 * cover + kind, none -> new Longs())
@@ -276,8 +283,8 @@ public final class NarrowPlaces {
         List<Place> places = new ArrayList<>();
         blocks.forEach((block, box) -> places.add(new Place(
                 new Frame(
-                        Grid.millimetres(box[0] * PART - reach / 2 - 1),
-                        Grid.millimetres(box[1] * PART - reach / 2 - 1),
+                        Grid.millimetres(originX + box[0] * PART - reach / 2 - 1),
+                        Grid.millimetres(originY + box[1] * PART - reach / 2 - 1),
                         Grid.millimetres((box[2] - box[0] + 1) * PART + reach + 2),
                         Grid.millimetres((box[3] - box[1] + 1) * PART + reach + 2)),
                 beneath.get(block).stream().map(kind -> kind / 2).distinct().toList(),
