@@ -103,8 +103,8 @@ public final class NarrowPlaces {
             IntFunction<OutlineCells> covers,
             double widthMm,
             double depthMm) {
-        NarrowPlaces places = new NarrowPlaces(
-                Box.of(map.frame()), covers, widthMm * Grid.STEPS_PER_MM, depthMm * Grid.STEPS_PER_MM);
+        NarrowPlaces places =
+                new NarrowPlaces(Box.of(map.frame()), covers, widthMm * Grid.STEPS_PER_MM, depthMm * Grid.STEPS_PER_MM);
         return places.mark(map.edges(), sides) ? places.boxes(places.narrow(region)) : List.of();
     }
 
@@ -202,7 +202,11 @@ public final class NarrowPlaces {
             if (between[0] || between[1]) {
                 hidden.forEach((cover, there) -> {
                     if (Arrays.binarySearch(there, cell) >= 0
-                            && !covers.apply(cover).isWithin(x + originX, y + originY, Math.max(0, depth - reach / 2.0 - HALF_DIAGONAL))) {
+                            && !covers.apply(cover)
+                                    .isWithin(
+                                            x + originX,
+                                            y + originY,
+                                            Math.max(0, depth - reach / 2.0 - HALF_DIAGONAL))) {
                         for (int kind = 0; kind < 2; kind++) {
                             if (between[kind]) {
                                 found.computeIfAbsent(2 * cover + kind, none -> new Longs())

@@ -45,7 +45,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * more drawings, or others.
  */
 class GhostLawTest {
-    private static final int FEW = 25;
+    private static final int FEW = 10;
     private static final int MANY = Integer.getInteger("laws.drawings", 5_000);
     private static final int FROM = Integer.getInteger("laws.from", 0);
     private static final Rgb RED = Rgb.parse("#c8442e");

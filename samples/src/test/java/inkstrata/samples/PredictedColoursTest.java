@@ -45,7 +45,7 @@ class PredictedColoursTest {
     /** Finer: jsvg makes strokes that are thinner than a pixel wider. */
     private static final double FLAG_PIXELS_PER_MM = 6.1;
 
-    private static final int FLAGS = 200;
+    private static final int FLAGS = 100;
 
     /** All but the one whose translucent group jsvg draws in its own way. */
     @ParameterizedTest

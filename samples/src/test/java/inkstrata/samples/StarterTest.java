@@ -37,12 +37,12 @@ class StarterTest {
     /** Findings are no part of the plan. */
     private static final Plugins PLUGINS = new Plugins(ALL.planners(), ALL.shapers(), List.of(), ALL.writers());
 
-    private static final int FLAGS = 100;
+    private static final int FLAGS = 50;
 
     private static final int GENERATED = 25;
 
     @Test
-    void gives100FlagsTheirOwnPlansAgain() throws IOException {
+    void gives50FlagsTheirOwnPlansAgain() throws IOException {
         int planned = 0;
         int joined = 0;
         for (String name : Flags.names()) {
@@ -60,7 +60,7 @@ class StarterTest {
             }
         }
         assertThat(planned).isEqualTo(FLAGS);
-        assertThat(joined).as("flags with joined colours").isGreaterThan(10);
+        assertThat(joined).as("flags with joined colours").isGreaterThan(5);
     }
 
     @Test
