@@ -66,6 +66,15 @@ record SpoilCase(Separation planned, List<Optional<WrittenFilm>> films) {
         return shown;
     }
 
+    /** What it shows in that ink, with no other ink over or beneath it. */
+    Region alone(int pull) {
+        Region alone = shown(pull);
+        for (int other = 0; other < films.size(); other++) {
+            alone = other == pull ? alone : alone.minus(printed(other));
+        }
+        return alone;
+    }
+
     /** Bare sheet of the drawing. */
     Region sheet() {
         return square(frame()).minus(Check.picture(planned));

@@ -411,7 +411,9 @@ enum Spoiling {
                                         .fromUpper()
                                 > 1.02 * Overlap.TOLERANCE)
                 .mapToObj(other -> drawn.within(
-                        drawn.shown(other).minus(drawn.printed(pull).grown(0.3, Corners.ROUND)), 0.25))
+                        (isOver ? drawn.shown(other) : drawn.alone(other))
+                                .minus(drawn.printed(pull).grown(0.3, Corners.ROUND)),
+                        0.25))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .flatMap(place -> drawn.with(
