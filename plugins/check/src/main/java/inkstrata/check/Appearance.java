@@ -155,10 +155,11 @@ final class Appearance {
         double lacks = laid.areaMm2(less);
         List<Alike> all = new ArrayList<>(more);
         all.addAll(less);
+        Region wrong = laid.where(all);
         return new Finding(
                         Severity.ERROR,
                         "unlike film",
-                        intent.middle(film),
+                        wrong.somewhere(),
                         String.format(
                                 Locale.ROOT,
                                 "%s is another picture: %.0f %% of what it is to print is not on it, and %.2f mm² are that it is not to print",
@@ -169,7 +170,7 @@ final class Appearance {
                         "Look whether it is the film of another drawing, of an older one, or wrong in more ways than one.")
                 .about(subject(film))
                 .withQuantity(Quantity.of(lacks, 0, Unit.SQUARE_MILLIMETRES))
-                .withArea(laid.where(all));
+                .withArea(wrong);
     }
 
     private List<Region> extra(int film, List<Alike> more) {

@@ -114,16 +114,32 @@ record Cut(Side side, double atMm) {
         for (Ring ring : NearOutlines.rings(film)) {
             for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
                 if (isOnIt(ring, i) && isOnIt(ring, j)) {
-                    Stretch edge = new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i));
-                    boolean isPlanned = outlines.nearest(edge.middle(), ON_IT_MM * Grid.STEPS_PER_MM)
-                                    .isPresent()
-                            || borders.nearest(edge.middle(), OWN_BORDER_MM * Grid.STEPS_PER_MM)
-                                    .isPresent();
-                    length += isPlanned ? 0 : edge.length() * Grid.STEP_MM;
+                    length += unplannedMm(new Stretch(ring.x(j), ring.y(j), ring.x(i), ring.y(i)), outlines, borders);
                 }
             }
         }
         return length >= LEAST_MM;
+    }
+
+    /** Looked at piece by piece, each no longer than what lies on a line: a border that only crosses an edge does not make all of it planned. */
+    private double unplannedMm(Stretch edge, NearOutlines outlines, NearOutlines borders) {
+        if (edge.length() > ON_IT_MM * Grid.STEPS_PER_MM) {
+            return unplannedMm(edge.firstHalf(), outlines, borders) + unplannedMm(edge.secondHalf(), outlines, borders);
+        }
+        boolean isPlanned = isAlong(outlines, edge, ON_IT_MM) || isAlong(borders, edge, OWN_BORDER_MM);
+        return isPlanned ? 0 : edge.length() * Grid.STEP_MM;
+    }
+
+    /** Whether the nearest of the outlines, if one is that near, runs along the edge rather than across. */
+    private boolean isAlong(NearOutlines outlines, Stretch edge, double millimetres) {
+        Spot middle = edge.middle();
+        return outlines.nearest(middle, millimetres * Grid.STEPS_PER_MM)
+                .filter(near -> {
+                    double x = Math.abs(near.x() - middle.x());
+                    double y = Math.abs(near.y() - middle.y());
+                    return side.isUpright() ? y <= x + 1 : x <= y + 1;
+                })
+                .isPresent();
     }
 
     private boolean isOnIt(Ring ring, int vertex) {

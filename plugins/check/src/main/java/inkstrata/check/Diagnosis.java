@@ -83,7 +83,7 @@ final class Diagnosis {
     /** Parts of one form fill their frames to the same share, but for this. */
     private static final double ONE_FORM = 0.02;
 
-    /** Printers and programs get sizes wrong by no more than this without mixing up units, as a ratio (our own choice). */
+    /** Printers and programs get sizes wrong, or slant, by no more than this without mixing up units, as a ratio (our own choice). */
     private static final double NEARLY_RIGHT = 0.05;
 
     /** Sizes that differ by less, as a ratio, are one. */
@@ -280,6 +280,12 @@ final class Diagnosis {
         return isOfAnySize(place, NEARLY_RIGHT);
     }
 
+    /** One of two parts that slid sideways looks like a slant, but no printer and no program slants by several degrees. */
+    private static boolean isSlantedMuch(Affine place) {
+        double along = place.xx() * place.xy() + place.yx() * place.yy();
+        return Math.abs(along) > NEARLY_RIGHT * Math.hypot(place.xx(), place.yx()) * Math.hypot(place.xy(), place.yy());
+    }
+
     private static boolean isOfAnySize(Affine place, double but) {
         return Math.abs(Math.log(place.scale())) > but
                 && UnitSlip.of(1 / place.scale()).isEmpty();
@@ -295,7 +301,7 @@ final class Diagnosis {
     private Optional<Explanation> explanation(Lying film, Alignment alignment, Affine place, Region target) {
         Film asItLies = film.film().film();
         Region all = Region.union(List.of(film.painted(), asItLies.around()));
-        if (!Fit.staysOnGrid(all, place) || offMm(place, target) <= RIGHT_MM) {
+        if (!Fit.staysOnGrid(all, place) || offMm(place, target) <= RIGHT_MM || isSlantedMuch(place)) {
             return Optional.empty();
         }
         double share = alignment.share(film.outline(), place, NEAR_MM);

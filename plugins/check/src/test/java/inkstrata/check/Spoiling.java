@@ -108,7 +108,9 @@ enum Spoiling {
             "missing ink"),
     CUT_AT_THE_FOOT(
             Scope.PLACE,
-            (drawn, pull) -> drawn.without(pull, foot(drawn.printed(pull), 0.15)),
+            (drawn, pull) -> drawn.printed(pull).bounds().orElseThrow().height() * 0.15 > 0.1
+                    ? drawn.without(pull, foot(drawn.printed(pull), 0.15))
+                    : Optional.empty(), // What is lower looks like a trap that is missing.
             "cut film",
             "missing ink"),
     ISLAND_GONE(Scope.PLACE, (drawn, pull) -> islandGone(drawn, pull, Comparator.reverseOrder()), "missing ink"),
@@ -157,7 +159,7 @@ enum Spoiling {
             "choked film",
             "film size",
             "stretched film"),
-    WIDE_RIM(Scope.PLACE, Spoiling::wideRim, "wide rim", "prints over", "missing knockout"),
+    WIDE_RIM(Scope.PLACE, Spoiling::wideRim, "wide rim", "prints over", "missing knockout", "spread film"),
     TRAP_LOST(Scope.HOLD, Spoiling::trapLost, "register lost"),
     OLDER_DRAWING(
             Scope.AROUND, Spoiling::older, "missing ink", "ink on sheet", "film place", "cut film", "unlike film"),
