@@ -15,6 +15,7 @@ import inkstrata.artwork.svg.ReadOptions;
 import inkstrata.artwork.svg.Resvg;
 import inkstrata.artwork.svg.SvgReader;
 import inkstrata.colour.Rgb;
+import inkstrata.house.HowMany;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Tolerance;
 import java.io.IOException;
@@ -80,7 +81,7 @@ class CurvedOutlinesTest {
     @Test
     void lawsHoldForTroublesomeDrawings(TestReporter reporter) {
         Tally tally = new Tally();
-        for (long seed = 0; seed < 200; seed++) {
+        for (long seed = 0; seed < HowMany.of(70); seed++) {
             tally.check("seed " + seed, NastyDrawings.opaque(seed), true);
         }
         tally.tell(reporter);
@@ -89,7 +90,7 @@ class CurvedOutlinesTest {
 
     @Test
     void lawsHoldForFlags(TestReporter reporter) throws IOException {
-        Tally tally = flags(40);
+        Tally tally = flags(HowMany.of(16));
         tally.tell(reporter);
         assertThat(tally.faults).isEmpty();
     }

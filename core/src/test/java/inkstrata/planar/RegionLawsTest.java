@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.artwork.Artwork;
+import inkstrata.house.HowMany;
 import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import java.awt.geom.Line2D;
@@ -20,7 +21,7 @@ import org.locationtech.jts.operation.valid.IsValidOp;
  * touch their shells, islands in holes, slivers a step wide. Each failure names its drawing's seed.
  */
 class RegionLawsTest {
-    private static final int DRAWINGS = 200;
+    private static final int DRAWINGS = HowMany.of(70);
 
     /** Larger drawings and maps are left out, for time. */
     private static final int MOST_SHAPES = 30;

@@ -54,7 +54,8 @@ class FilmsMakeTheArtworkTest {
         List<Film> swapped = new ArrayList<>(right.films());
         swapped.add(3, swapped.remove(4));
         Films wrong = new Films(right.sheet(), right.bare(), right.picture(), swapped);
-        assertThat(PrintedAgain.of(wrong, sample.drawing(), 0, PIXELS_PER_MM).disagreements())
+        assertThat(PrintedAgain.of(wrong, sample.drawing(), 0, PIXELS_PER_MM / 7)
+                        .disagreements())
                 .isNotEmpty();
     }
 }

@@ -3,6 +3,7 @@ package inkstrata.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import inkstrata.artwork.Artwork;
+import inkstrata.house.HowMany;
 import inkstrata.measure.Frame;
 import inkstrata.separation.FilmStack.Difference;
 import java.io.IOException;
@@ -23,7 +24,7 @@ class GeneratedFilmsTest {
     @Test
     void filmsLaidOverEachOtherAreTheDrawing() throws IOException {
         Map<Long, String> faults = new TreeMap<>();
-        for (long seed = 1; seed <= 60; seed++) {
+        for (long seed = 1; seed <= HowMany.of(20); seed++) {
             GeneratedDrawing drawing = GeneratedDrawing.of(seed);
             List<Difference> found = PrintedAgain.of(drawing.artwork(), drawing.svg(), PIXELS_PER_MM)
                     .faults(drawing.artwork());

@@ -10,6 +10,7 @@ import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.artwork.TranslucentGroup;
 import inkstrata.colour.Rgb;
+import inkstrata.house.HowMany;
 import inkstrata.job.Job;
 import inkstrata.job.JobException;
 import inkstrata.job.JobReader;
@@ -45,7 +46,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * more drawings, or others.
  */
 class GhostLawTest {
-    private static final int FEW = 10;
+    private static final int FEW = HowMany.of(10);
     private static final int MANY = Integer.getInteger("laws.drawings", 5_000);
     private static final int FROM = Integer.getInteger("laws.from", 0);
     private static final Rgb RED = Rgb.parse("#c8442e");

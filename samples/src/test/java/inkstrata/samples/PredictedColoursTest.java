@@ -10,6 +10,7 @@ import inkstrata.artwork.svg.SvgReader;
 import inkstrata.colour.Ciede2000;
 import inkstrata.colour.Lab;
 import inkstrata.colour.Rgb;
+import inkstrata.house.HowMany;
 import inkstrata.job.Job;
 import inkstrata.job.JobReader;
 import inkstrata.measure.Size;
@@ -46,7 +47,7 @@ class PredictedColoursTest {
     /** Finer: jsvg makes strokes that are thinner than a pixel wider. */
     private static final double FLAG_PIXELS_PER_MM = 6.1;
 
-    private static final int FLAGS = 100;
+    private static final int FLAGS = HowMany.of(30);
 
     /** All but the one whose translucent group jsvg draws in its own way. */
     @ParameterizedTest

@@ -11,6 +11,7 @@ import inkstrata.artwork.Source;
 import inkstrata.artwork.stroke.StrokeStyle.Cap;
 import inkstrata.artwork.stroke.StrokeStyle.Join;
 import inkstrata.colour.Rgb;
+import inkstrata.house.HowMany;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
 import inkstrata.planar.MapSettings;
@@ -71,7 +72,7 @@ class StrokeLawsTest {
 
     @Test
     void strokesCoverWhatTheyShould() {
-        for (int seed = 0; seed < 25; seed++) {
+        for (int seed = 0; seed < HowMany.of(10); seed++) {
             check(seed);
         }
     }

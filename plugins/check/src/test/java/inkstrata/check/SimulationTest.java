@@ -2,6 +2,7 @@ package inkstrata.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import inkstrata.house.HowMany;
 import inkstrata.job.JobExample;
 import inkstrata.planar.Neighbours;
 import inkstrata.separation.RandomDrawing;
@@ -18,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * <p>{@code -Dlaws.drawings=1000 -Dlaws.from=0} asks for more drawings, or others.
  */
 class SimulationTest {
-    private static final int DRAWINGS = Integer.getInteger("laws.drawings", 100);
+    private static final int DRAWINGS = Integer.getInteger("laws.drawings", HowMany.of(40));
     private static final int FROM = Integer.getInteger("laws.from", 0);
     private static final double REGISTER_MM = 0.4;
 

@@ -90,6 +90,7 @@ final class CheckVerb implements Callable<Integer> {
             if (files.areAllStrays()) {
                 throw new CommandFault(folder + ": not one film here is known to be an ink's. " + strays.orElse(""));
             }
+            requireUnread(files);
             strays.ifPresent(desk::warning);
             List<Finding> ofTheSet = new ArrayList<>(made.findings());
             ChangedTiles.in(folder, record, planned.artwork().frame()).ifPresent(ofTheSet::add);
@@ -98,7 +99,6 @@ final class CheckVerb implements Callable<Integer> {
                 inspection = news(inspection, separator.compare(planned, films(set, planned, progress), job));
             }
             if (map != null) {
-                requireUnread(files);
                 Files.writeString(map, new FindingsMap(planned, inspection).svg(), StandardCharsets.UTF_8);
             }
             if (inkstrata.json()) {
@@ -149,7 +149,7 @@ final class CheckVerb implements Callable<Integer> {
         List<Path> read = new ArrayList<>(arguments.files());
         films.sets().forEach(set -> set.forEach(film -> film.ifPresent(source -> read.add(source.file()))));
         for (Path file : read) {
-            if (Files.exists(map) && Files.exists(file) && Files.isSameFile(map, file)) {
+            if (map != null && Files.exists(map) && Files.exists(file) && Files.isSameFile(map, file)) {
                 throw new CommandFault(
                         "--map " + map + ": this file was read, and the map would take its place. Name another.");
             }

@@ -4,6 +4,7 @@ import static inkstrata.plan.PlanningExample.ink;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import inkstrata.colour.Lab;
+import inkstrata.house.HowMany;
 import inkstrata.measure.Grid;
 import inkstrata.plan.Ink;
 import inkstrata.plan.PlanningTable.Row;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds for any drawing; each failure names its seed. */
 class TrapLawsTest {
-    private static final int DRAWINGS = 500;
+    private static final int DRAWINGS = HowMany.of(170);
     private static final int POINTS = 60;
     private static final double WIDTH = 0.4;
 
@@ -74,8 +75,8 @@ class TrapLawsTest {
                 }
             }
         });
-        assertThat(covered[0]).as("points that had to be covered").isGreaterThan(500);
-        assertThat(covered[1]).as("points that had to stay free").isGreaterThan(500);
+        assertThat(covered[0]).as("points that had to be covered").isGreaterThan(DRAWINGS);
+        assertThat(covered[1]).as("points that had to stay free").isGreaterThan(DRAWINGS);
     }
 
     private static void check(
@@ -150,7 +151,7 @@ class TrapLawsTest {
 
     @Test
     void twiceIsTheSame() {
-        for (long seed = 0; seed < 50; seed++) {
+        for (long seed = 0; seed < HowMany.of(20); seed++) {
             assertThat(trapped(drawn(seed)).printed())
                     .isEqualTo(trapped(drawn(seed)).printed());
         }
@@ -158,7 +159,7 @@ class TrapLawsTest {
 
     @Test
     void anyNumberOfThreadsGivesTheSame() {
-        for (long seed = 0; seed < 50; seed++) {
+        for (long seed = 0; seed < HowMany.of(20); seed++) {
             assertThat(trapped(drawn(seed, 3)).printed())
                     .as("drawing %s", seed)
                     .isEqualTo(trapped(drawn(seed)).printed());
