@@ -21,9 +21,7 @@ final class DrawnCurves {
      * @throws ArtworkException if they have too many lines and curves
      */
     static void check(Artwork artwork) {
-        long count = artwork.shapes().stream()
-                .mapToLong(shape -> shape.area().outline().commandCount())
-                .sum();
+        long count = count(artwork);
         if (count > MOST) {
             throw new ArtworkException(
                     artwork.name(),
@@ -35,5 +33,11 @@ final class DrawnCurves {
                             MOST),
                     "Simplify its paths, merge shapes of one colour, or split the drawing.");
         }
+    }
+
+    static long count(Artwork artwork) {
+        return artwork.shapes().stream()
+                .mapToLong(shape -> shape.area().outline().commandCount())
+                .sum();
     }
 }

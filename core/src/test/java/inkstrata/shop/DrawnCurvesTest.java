@@ -1,5 +1,6 @@
 package inkstrata.shop;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -8,9 +9,11 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.ArtworkException;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.FlatShape;
+import inkstrata.artwork.Note;
 import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.colour.Rgb;
+import inkstrata.job.Job;
 import inkstrata.measure.Frame;
 import java.util.Collections;
 import java.util.List;
@@ -34,5 +37,27 @@ class DrawnCurvesTest {
                 .hasMessage(
                         "coast.svg: the drawing's shapes have 2000004 lines and curves; 2000000 are the limit for films."
                                 + " Simplify its paths, merge shapes of one colour, or split the drawing.");
+    }
+
+    /** Whoever only looks at such a drawing sees all but its strips, and is told so. */
+    @Test
+    void tooManyCurvesAreLookedAtWithoutStrips() {
+        Artwork bricks = new Artwork(
+                "bricks.svg", new Frame(0, 0, 21, 9), List.of(brick(0, 10), brick(10.02, 10.98)), List.of());
+        assertThat(Look.at(bricks, Job.DEFAULT, 8).map().seams()).hasSize(1);
+        Look large = Look.at(bricks, Job.DEFAULT, 7);
+        assertThat(large.map().seams()).isEmpty();
+        assertThat(large.visible()).containsOnlyKeys(Rgb.of(0x204060), Rgb.of(0x204061));
+        assertThat(large.notes())
+                .singleElement()
+                .extracting(Note::text)
+                .asString()
+                .startsWith(
+                        "8 lines and curves: strips between shapes were not looked for, and films can be made of no more than 7.");
+    }
+
+    private static FlatShape brick(double x, double width) {
+        Area area = new Area(Outline.rectangle(x, 0, width, 9), FillRule.NONZERO);
+        return FlatShape.opaque(area, Rgb.of(x == 0 ? 0x204060 : 0x204061), Source.UNKNOWN);
     }
 }

@@ -4,16 +4,11 @@ import inkstrata.artwork.Artwork;
 import inkstrata.artwork.Note;
 import inkstrata.colour.Rgb;
 import inkstrata.job.Job;
-import inkstrata.planar.MapSettings;
-import inkstrata.planar.PlanarMap;
-import inkstrata.planar.PlanarMapper;
 import inkstrata.report.Decimals;
 import inkstrata.report.Json;
 import inkstrata.report.Remarks;
 import inkstrata.report.SeamEntries;
-import inkstrata.shop.SeamNotes;
-import inkstrata.shop.Separator;
-import inkstrata.shop.SwallowedNotes;
+import inkstrata.shop.Look;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -24,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -65,24 +59,12 @@ final class ReadVerb implements Callable<Integer> {
             Artwork artwork = arguments.read(job, Set.of(), inkstrata.in());
             progress.begins(
                     "mapping " + artwork.shapes().size() + (artwork.shapes().size() == 1 ? " shape" : " shapes"));
-            PlanarMap map = PlanarMapper.map(
-                    artwork,
-                    MapSettings.DEFAULT
-                            .withDepth(1)
-                            .withBackdrop(job.sheetColour())
-                            .withSeam(job.seamMm()));
-            Map<Rgb, Double> visible = Separator.visible(map);
-            List<Note> notes = Stream.concat(
-                            artwork.notes().stream(),
-                            Stream.concat(
-                                    SwallowedNotes.inPicture(map.swallowed()).stream(),
-                                    SeamNotes.inPicture(map, job).stream()))
-                    .toList();
+            Look look = Look.at(artwork, job);
             if (inkstrata.json()) {
-                out.println(Json.text(json(artwork, map, visible, notes)));
+                out.println(Json.text(json(artwork, look)));
             } else {
-                lines(artwork, visible).forEach(out::println);
-                for (Note note : notes) {
+                lines(artwork, look.visible()).forEach(out::println);
+                for (Note note : look.notes()) {
                     out.println(Notices.line(artwork.name(), note));
                 }
             }
@@ -113,8 +95,7 @@ final class ReadVerb implements Callable<Integer> {
         return lines;
     }
 
-    private static Map<String, Object> json(
-            Artwork artwork, PlanarMap map, Map<Rgb, Double> visible, List<Note> notes) {
+    private static Map<String, Object> json(Artwork artwork, Look look) {
         Map<String, Object> result = new LinkedHashMap<>();
         result.put("format", Json.FORMAT);
         Map<String, Object> drawing = new LinkedHashMap<>();
@@ -124,15 +105,15 @@ final class ReadVerb implements Callable<Integer> {
         result.put("artwork", drawing);
         result.put("shapes", artwork.shapes().size());
         List<Map<String, Object>> colours = new ArrayList<>();
-        for (Map.Entry<Rgb, Double> shows : largestFirst(visible)) {
+        for (Map.Entry<Rgb, Double> shows : largestFirst(look.visible())) {
             Map<String, Object> colour = new LinkedHashMap<>();
             colour.put("colour", shows.getKey().hex());
             colour.put("areaMm2", Decimals.area(shows.getValue()));
             colours.add(colour);
         }
         result.put("colours", colours);
-        result.put("seams", SeamEntries.of(map));
-        result.put("notes", Remarks.notes(notes));
+        result.put("seams", SeamEntries.of(look.map()));
+        result.put("notes", Remarks.notes(look.notes()));
         return result;
     }
 
