@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Places where films in register would not show the artwork: ink that is missing, ink on bare sheet, over or beneath another, rims
@@ -80,13 +81,18 @@ final class Appearance {
     Appearance(Separation planned, Intent intent, List<Region> films, List<String> files, double registerMm) {
         this.planned = planned;
         this.intent = intent;
-        this.films = films;
         this.files = files;
-        this.laid = Laid.of(planned, intent, films);
         this.registerMm = registerMm;
-        this.mended = new ArrayList<>(films);
+        this.films = new ArrayList<>(films);
         for (int film = 0; film < films.size(); film++) {
             if (!films.get(film).equals(intent.planned().get(film))) {
+                this.films.set(film, movedBack(film));
+            }
+        }
+        this.laid = Laid.of(planned, intent, this.films);
+        this.mended = new ArrayList<>(this.films);
+        for (int film = 0; film < films.size(); film++) {
+            if (!this.films.get(film).equals(intent.planned().get(film))) {
                 look(film);
             }
         }
@@ -100,6 +106,26 @@ final class Appearance {
     /** What films would print were it not for what was found here but lost overprints, by position; slits that nobody can print are closed. */
     List<Region> mended() {
         return List.copyOf(mended);
+    }
+
+    /** With parts that slid where the rest of the film is; they are said. */
+    private Region movedBack(int film) {
+        Optional<MovedParts> moved = MovedParts.of(
+                films.get(film),
+                List.of(intent.planned().get(film), intent.drawn().get(film)),
+                intent.frame());
+        moved.ifPresent(parts -> parts.parts()
+                .forEach(part -> findings.add(part.finding(
+                        file(film), isSeen(film, part) ? Severity.ERROR : Severity.WARNING, subject(film)))));
+        return moved.map(MovedParts::mended).orElse(films.get(film));
+    }
+
+    /** Whether not all that a moved part changes lies beneath other inks. */
+    private boolean isSeen(int film, MovedPart part) {
+        CoverMap changed = CoverMap.of(intent.frame(), List.of(part.part(), part.moved(), intent.nearer(film)));
+        return Stream.of(0, 1)
+                .map(only -> changed.where(cover -> cover.cardinality() == 1 && cover.get(only)))
+                .anyMatch(seen -> !Pieces.of(seen, intent.frame()).isEmpty());
     }
 
     private void look(int film) {

@@ -2,11 +2,14 @@ package inkstrata.check;
 
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
+import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
 import inkstrata.planar.Ring;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * An upright or level line at which a film ends in the midst of what it is to print.
@@ -40,7 +43,7 @@ record Cut(Side side, double atMm) {
             this.words = words;
         }
 
-        private boolean isUpright() {
+        boolean isUpright() {
             return this == LEFT || this == RIGHT;
         }
 
@@ -54,8 +57,35 @@ record Cut(Side side, double atMm) {
         }
 
         /** How far out something lies. */
-        private double out(double at) {
+        double out(double at) {
             return this == RIGHT || this == BOTTOM ? at : -at;
+        }
+
+        /** Likewise, in the units of the spot. */
+        double out(Spot spot) {
+            return out(isUpright() ? spot.x() : spot.y());
+        }
+
+        /** All of a frame that lies farther out than a line; none if nothing does. */
+        Optional<Region> beyond(double line, Frame frame) {
+            double inner = Math.min(Math.max(line, low(frame)), low(frame) + extent(frame));
+            double left = this == LEFT || this == TOP ? inner - low(frame) : low(frame) + extent(frame) - inner;
+            if (left < Laid.THIN_MM || left > extent(frame) - Laid.THIN_MM) {
+                return Optional.empty();
+            }
+            double from = this == LEFT || this == TOP ? low(frame) : inner;
+            Frame half = isUpright()
+                    ? new Frame(from, frame.y(), left, frame.height())
+                    : new Frame(frame.x(), from, frame.width(), left);
+            return Optional.of(CoverMap.of(half, List.of(Region.EMPTY)).where(BitSet::isEmpty));
+        }
+
+        private double low(Frame frame) {
+            return isUpright() ? frame.x() : frame.y();
+        }
+
+        private double extent(Frame frame) {
+            return isUpright() ? frame.width() : frame.height();
         }
 
         private Side opposite() {

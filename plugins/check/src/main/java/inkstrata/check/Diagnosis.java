@@ -253,12 +253,28 @@ final class Diagnosis {
                     .flatMap(place -> explanation(film, alignment, place, target))
                     .ifPresent(explanations::add);
         }
+        if (!explanations.isEmpty()) {
+            slid(film).ifPresent(explanations::add);
+        }
         double best =
                 explanations.stream().mapToDouble(Explanation::misfitMm).min().orElse(0);
         return explanations.stream()
                 .filter(explanation -> explanation.misfitMm() <= ABOUT * best + SAME_MM)
                 .map(Explanation::whole)
                 .min(Comparator.comparingInt(Diagnosis::oddness));
+    }
+
+    /** A part of it that moved, the rest lying right: no turn, size or stretching of the film. Several moves would explain nearly anything. */
+    private Optional<Explanation> slid(Lying film) {
+        List<Region> targets = targets(film.film().pull());
+        return MovedParts.of(film.painted(), targets, intent.frame())
+                .filter(moved -> moved.parts().size() == 1)
+                .map(moved -> new Explanation(
+                        film.film(),
+                        targets.stream()
+                                .mapToDouble(target -> misfit(moved.mended(), target))
+                                .min()
+                                .orElseThrow()));
     }
 
     /** How far-fetched it is: a size that is no ratio of two units, the more so mirrored or stretched, explains nearly any simple shape by another. */

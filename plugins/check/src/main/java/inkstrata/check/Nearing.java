@@ -8,9 +8,21 @@ import java.util.Optional;
 /**
  * The small step that brings points nearer to the lines through their partners, square to the way there, by least squares.
  *
- * <p>Unknown is how the step follows x and y: by four numbers if it keeps shapes, by six if it may stretch and slant them.
+ * <p>Unknown is how the step follows x and y: by two numbers if it moves alone, by four if it keeps shapes, by six if it may stretch and slant them.
  */
 enum Nearing {
+    /** Moves. */
+    MOVED(2) {
+        @Override
+        double[] row(double x, double y, double nx, double ny, double away) {
+            return new double[] {nx, ny, away};
+        }
+
+        @Override
+        double[] matrix(double[] found) {
+            return new double[] {0, 0, 0, 0, found[0], found[1]};
+        }
+    },
     /** Scales alike both ways, turns and moves. */
     SIMILAR(4) {
         @Override

@@ -12,8 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What is wrong with films as wholes, in words.
@@ -158,22 +156,13 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
 
     private Finding place(WholeSet set) {
         double[] moved = WholeSet.moved(set.first(), intent);
-        String where = Stream.of(off(moved[0], "right", "left"), off(moved[1], "down", "up"))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining(" and "));
+        String where = Direction.tooFar(moved[0], moved[1]);
         return fault(
                         set,
                         new Words(file(set) + (set.films().size() > 1 ? " lie " : " lies ") + where, ""),
                         "where the drawing has it",
                         "Move all of it back.")
                 .withQuantity(Quantity.of(Math.hypot(moved[0], moved[1]), 0, Unit.MILLIMETRES));
-    }
-
-    private static Optional<String> off(double distance, String where, String whereIfNegative) {
-        String length = String.format(Locale.ROOT, "%.3f mm too far ", Math.abs(distance));
-        return length.startsWith("0.000")
-                ? Optional.empty()
-                : Optional.of(length + (distance > 0 ? where : whereIfNegative));
     }
 
     private Finding allRound(WholeSet set) {

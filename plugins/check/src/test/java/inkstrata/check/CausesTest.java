@@ -322,9 +322,85 @@ class CausesTest {
         assertThat(half.rule()).isIn("missing ink", "cut film");
         Region large = discs.printed().get(0).minus(box(0, 0, 25, 25));
         Region moved = discs.printed().get(0).minus(large).union(large.movedBy(2000, 0));
-        assertThat(with(discs, 0, film -> film.withPicture(moved)))
-                .extracting(Finding::rule)
-                .containsOnly("missing ink", "ink on sheet");
+        assertThat(only(with(discs, 0, film -> film.withPicture(moved))).rule()).isEqualTo("moved part");
+    }
+
+    /** Three sails and a keel of one ink, with another below them. */
+    private static Separation fleet() {
+        return SimulationTest.trapped(new FlatDrawing(SIDE, SIDE)
+                .fill(SAND, FlatDrawing.polygon(6, 20, 10, 4, 16, 20))
+                .fill(SAND, FlatDrawing.polygon(22, 24, 40, 24, 40, 34, 22, 34))
+                .fill(SAND, FlatDrawing.polygon(44, 40, 52, 22, 56, 41))
+                .fill(SAND, FlatDrawing.disc(14, 38, 6))
+                .fill(NIGHT, FlatDrawing.polygon(22, 34, 40, 34, 38, 50, 25, 50))
+                .knockedOut(SAND, NIGHT));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.2, 0, 0.200 mm farther right",
+        "-0.2, 0, 0.200 mm farther left",
+        "0, 0.5, 0.500 mm farther down",
+        "0.7, -0.3, 0.700 mm farther right and 0.300 mm farther up",
+        "-2, 0, 2.000 mm farther left",
+        "0.1, 0, 0.100 mm farther right"
+    })
+    void anIslandThatSlidIsOneFinding(double dx, double dy, String where) {
+        Separation fleet = fleet();
+        for (Region island :
+                fleet.printed().get(0).polygons().stream().map(Region::of).toList()) {
+            Finding finding = only(with(
+                    fleet,
+                    0,
+                    film -> film.withPicture(
+                            film.picture().minus(island).union(island.movedBy((int) Math.rint(dx * 4000), (int)
+                                    Math.rint(dy * 4000))))));
+            assertThat(finding.rule()).isEqualTo("moved part");
+            assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+            assertThat(finding.measured()).startsWith("one part of film0.svg").endsWith(where + " than the rest");
+            assertThat(finding.quantity().orElseThrow().measured()).isCloseTo(Math.hypot(dx, dy), within(0.002));
+            assertThat(island.covers(finding.place())).isTrue();
+            assertThat(finding.subject().pull()).hasValue(0);
+        }
+    }
+
+    /** As of a film that was put together from two sheets: what lies beyond the line is a half of the rectangle, and more. */
+    @ParameterizedTest
+    @CsvSource({"0.5, 0", "0, 0.5", "0.3, -0.25", "0, 1.5"})
+    void aHalfThatSlidIsOneFinding(double dx, double dy) {
+        Finding finding = only(with(fleet(), 0, film -> {
+            Region right = film.picture().intersection(box(30, 0, 30, SIDE));
+            return film.withPicture(film.picture().minus(right).union(right.movedBy((int) Math.rint(dx * 4000), (int)
+                    Math.rint(dy * 4000))));
+        }));
+        assertThat(finding.rule()).isEqualTo("moved part");
+        assertThat(finding.quantity().orElseThrow().measured()).isCloseTo(Math.hypot(dx, dy), within(0.005));
+        assertThat(finding.measured())
+                .matches("what film0.svg prints (right of|left of) a line 30[.]00 mm from the sheet's left edge .*");
+    }
+
+    /** Where it came to lie over the rest, nothing tells where the line was. */
+    @Test
+    void aHalfThatSlidOverTheRestIsOneFinding() {
+        Finding finding = only(with(fleet(), 0, film -> {
+            Region right = film.picture().intersection(box(30, 0, 30, SIDE));
+            return film.withPicture(film.picture().minus(right).union(right.movedBy(-1600, 0)));
+        }));
+        assertThat(finding.rule()).isEqualTo("moved part");
+        assertThat(finding.measured()).endsWith(" lies 0.400 mm farther left than the rest");
+    }
+
+    @Test
+    void aHoleInAPartThatSlidIsSaidBesides() {
+        Region island = box(22, 24, 18, 10);
+        List<Finding> findings = with(fleet(), 0, film -> {
+            Region moved = film.picture().intersection(box(20, 22, 22, 15));
+            return film.withPicture(
+                    film.picture().minus(moved).union(moved.movedBy(-2000, 0)).minus(box(30, 27, 2, 2)));
+        });
+        assertThat(findings).extracting(Finding::rule).containsExactlyInAnyOrder("moved part", "missing ink");
+        assertThat(island.covers(findings.get(0).place())).isTrue();
+        assertThat(island.covers(findings.get(1).place())).isTrue();
     }
 
     @Test

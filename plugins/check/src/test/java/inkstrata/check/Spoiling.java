@@ -162,7 +162,15 @@ enum Spoiling {
     WIDE_RIM(Scope.PLACE, Spoiling::wideRim, "wide rim", "prints over", "missing knockout", "spread film"),
     TRAP_LOST(Scope.HOLD, Spoiling::trapLost, "register lost"),
     OLDER_DRAWING(
-            Scope.AROUND, Spoiling::older, "missing ink", "ink on sheet", "film place", "cut film", "unlike film"),
+            Scope.AROUND,
+            Spoiling::older,
+            "missing ink",
+            "ink on sheet",
+            "film place",
+            "cut film",
+            "unlike film",
+            "moved part"),
+    ISLAND_SLID(Scope.PLACE, Spoiling::islandSlid, "moved part", "film place"),
     ALL_AT_75(Scope.SET, (drawn, pull) -> drawn.allTransformed("scale(0.75)"), "film size"),
     ALL_AT_133(Scope.SET, (drawn, pull) -> drawn.allTransformed("scale(1.3333333)"), "film size"),
     ALL_WITHOUT_A_UNIT(Scope.SET, (drawn, pull) -> drawn.allTransformed("scale(0.26458333)"), "film size"),
@@ -493,5 +501,26 @@ enum Spoiling {
         return drawn.without(pull, moved.minus(there))
                 .flatMap(spoilt ->
                         drawn.withPicture(pull, drawn.printed(pull).minus(moved).union(there)));
+    }
+
+    /** The smaller of two islands at least, where nothing of the film is in the way. */
+    private static Optional<Spoilt> islandSlid(SpoilCase drawn, int pull) {
+        List<Region> islands =
+                drawn.printed(pull).polygons().stream().map(Region::of).toList();
+        Region sheet = SpoilCase.square(drawn.frame());
+        return islands.stream()
+                .filter(island -> islands.size() > 1 && island.areaMm2() > 0.5)
+                .filter(island -> !Pieces.of(island.intersection(drawn.shown(pull)), drawn.frame())
+                        .isEmpty())
+                .min(Comparator.comparingDouble(Region::areaMm2))
+                .flatMap(island -> {
+                    Region rest = drawn.printed(pull).minus(island);
+                    Region there = island.movedBy(1200, -1200);
+                    return there.minus(sheet).isEmpty()
+                                    && rest.intersection(there).isEmpty()
+                            ? drawn.withPicture(pull, rest.union(there))
+                                    .map(spoilt -> new Spoilt(spoilt.films(), SpoilCase.in(island)))
+                            : Optional.empty();
+                });
     }
 }
