@@ -30,6 +30,8 @@ record Cut(Side side, double atMm) {
     /** The film ends there along so much of it, in millimetres, where the plan does not. */
     private static final double LEAST_MM = 0.08;
 
+    private static final double NEARLY_ALL = 0.97;
+
     /** A side of the film. */
     enum Side {
         LEFT("left of"),
@@ -124,8 +126,12 @@ record Cut(Side side, double atMm) {
         return cuts;
     }
 
+    /** Whether nearly all of a piece lies there: on this side of the line it may run on along an edge that was thin already. */
     boolean isBeyond(Region piece) {
-        return side.out(side.opposite().of(piece.bounds().orElseThrow())) >= side.out(atMm) - ON_IT_MM;
+        Frame bounds = piece.bounds().orElseThrow();
+        return side.out(side.opposite().of(bounds)) >= side.out(atMm) - ON_IT_MM
+                || side.beyond(atMm, bounds).stream()
+                        .anyMatch(half -> piece.intersection(half).areaMm2() > NEARLY_ALL * piece.areaMm2());
     }
 
     String words() {

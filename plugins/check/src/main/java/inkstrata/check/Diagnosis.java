@@ -144,7 +144,20 @@ final class Diagnosis {
             return right;
         }
         return explained(lying(right, painted, outline), all)
+                .or(() -> mirroredOfAnother(right, painted, misfit))
                 .orElse(painted.isEmpty() ? right.with(Fault.EMPTY, film) : right);
+    }
+
+    /** Another's film that was turned over on the sheet as well. */
+    private Optional<WholeFilm> mirroredOfAnother(WholeFilm whole, Region painted, double misfit) {
+        Frame frame = intent.frame();
+        Affine mirror = new Affine(-1, 0, 0, 1, frame.x() + frame.right(), 0);
+        Region turned = mirror.of(painted);
+        return IntStream.range(0, intent.planned().size())
+                .filter(i -> i != whole.pull() && isMeantFor(turned, i, misfit))
+                .mapToObj(i -> whole.anothers(
+                        i, mirror, placed(whole.film(), mirror, intent.planned().get(i))))
+                .findFirst();
     }
 
     /**
@@ -187,7 +200,7 @@ final class Diagnosis {
                     whole.film().file(),
                     whole.film().page(),
                     within(place.of(whole.film().picture())),
-                    place.of(whole.film().around()),
+                    around(whole.film(), place),
                     List.of());
             return Optional.of(whole.placed(Fault.NONE, place, moved));
         }
@@ -398,9 +411,15 @@ final class Diagnosis {
         return inSight > rim / 10;
     }
 
+    /** All that lies around the picture in the film's place, be it in the picture's frame now. */
+    private Region around(Film film, Affine place) {
+        Region all = Region.union(List.of(place.of(film.around()), place.of(film.picture())));
+        return all.minus(inverse(Region.EMPTY));
+    }
+
     /** In the film's place; what lies around the picture may have stayed where it was. */
     private Film placed(Film film, Affine place, Region target) {
-        Region around = place.of(film.around());
+        Region around = around(film, place);
         List<Stain> stains = film.stains().stream()
                 .map(stain -> new Stain(stain.shade(), within(place.of(stain.region()))))
                 .toList();

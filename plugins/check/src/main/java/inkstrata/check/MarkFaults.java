@@ -1,5 +1,6 @@
 package inkstrata.check;
 
+import inkstrata.check.WholeFilm.Fault;
 import inkstrata.film.Film;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Place;
@@ -27,6 +28,9 @@ final class MarkFaults {
     /** Smaller pieces, in millimetres, are letters (our own choice). */
     private static final double LEAST_MARK_MM = 4;
 
+    /** Larger ones are backgrounds and frames (our own choice). */
+    private static final double MOST_MARK_MM = 40;
+
     /** A piece whose sides differ by more, in millimetres, is no mark. */
     private static final double SQUARE_MM = 0.3;
 
@@ -35,6 +39,9 @@ final class MarkFaults {
 
     /** What a film may be off before it shows in the print, in millimetres (our own choice). */
     private static final double OFF_MM = 0.02;
+
+    /** How far marks may seem off on a film that was mended: its place is known by a picture that may be small, and marks lie far out (our own choice). */
+    private static final double MENDED_OFF_MM = 0.1;
 
     /** More than that share of the films must agree before one is said to differ. */
     private static final double MOST = 0.5;
@@ -57,6 +64,7 @@ final class MarkFaults {
      */
     static List<Finding> of(List<WholeFilm> all, Intent intent) {
         List<WholeFilm> wholes = all.stream()
+                .filter(whole -> !isNegativeAllOver(whole))
                 .filter(whole -> !whole.film().picture().isEmpty()
                         || !whole.film().around().isEmpty())
                 .toList();
@@ -87,11 +95,18 @@ final class MarkFaults {
         return least;
     }
 
+    /** Its marks are clear on black, and come right with it. */
+    private static boolean isNegativeAllOver(WholeFilm whole) {
+        return whole.fault() == Fault.NEGATIVE && marks(whole.film().around()).isEmpty();
+    }
+
     private static List<Place> marks(Region around) {
         List<Place> marks = new ArrayList<>();
         for (Region.Polygon polygon : around.polygons()) {
             Frame frame = Region.of(polygon).bounds().orElseThrow();
-            if (frame.width() >= LEAST_MARK_MM && Math.abs(frame.width() - frame.height()) <= SQUARE_MM) {
+            if (frame.width() >= LEAST_MARK_MM
+                    && frame.width() <= MOST_MARK_MM
+                    && Math.abs(frame.width() - frame.height()) <= SQUARE_MM) {
                 marks.add(new Place(frame.x() + frame.width() / 2, frame.y() + frame.height() / 2));
             }
         }
@@ -193,7 +208,9 @@ final class MarkFaults {
             return Optional.of(new Wrong(agreed, OptionalDouble.empty()));
         }
         double off = apart(own.get(), agreed);
-        return off <= OFF_MM ? Optional.empty() : Optional.of(new Wrong(agreed, OptionalDouble.of(off)));
+        return off <= (films.get(film).equals(wholes.get(film).film()) ? OFF_MM : MENDED_OFF_MM)
+                ? Optional.empty()
+                : Optional.of(new Wrong(agreed, OptionalDouble.of(off)));
     }
 
     private static double apart(Place one, Place other) {

@@ -3,6 +3,7 @@ package inkstrata.check;
 import inkstrata.check.OutlinePoints.Point;
 import inkstrata.measure.Frame;
 import inkstrata.measure.Grid;
+import inkstrata.measure.Place;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
 import java.util.ArrayList;
@@ -48,13 +49,27 @@ record MovedParts(List<MovedPart> parts, Region mended) {
 
     private static final int POINTS = 1500;
     private static final int FEW_POINTS = 120;
+
+    /** A half has so many points at least. */
+    private static final int LEAST_POINTS = 10;
+
     private static final double FARTHEST_MM = 3;
     private static final int ROUNDS = 25;
     private static final double TRUSTED = 0.7;
-    private static final int LINES = 12;
+    private static final int LINES = 4;
+
+    /** So many moves are tried. */
+    private static final int MOVES = 4;
+
+    /** Of a film with more of its outline off, no part lies right. */
+    private static final double MOST_OFF = 0.9;
 
     /** What it explains the better, the less of the film is left that differs. */
-    private record Tried(MovedPart part, double leftMm2) {}
+    private record Tried(MovedPart part, double leftMm2, double beforeMm2) {
+        boolean isAll() {
+            return leftMm2 < (1 - EXPLAINED) * beforeMm2;
+        }
+    }
 
     /** @param targets what the film may have been made from: with its traps, or without */
     static Optional<MovedParts> of(Region film, List<Region> targets, Frame frame) {
@@ -122,38 +137,50 @@ record MovedParts(List<MovedPart> parts, Region mended) {
             List<Region> lost = touched(target, less);
             List<Region> added = touched(film, more);
             NearOutlines planned = new NearOutlines(List.of(target), Grid.STEPS_PER_MM / 4.0);
-            List<Move> moves = new ArrayList<>();
-            Stream.concat(byIslands(lost, added), byOutlines(planned))
-                    .filter(move -> move.lengthMm() >= Laid.THIN_MM)
-                    .forEach(move -> {
-                        if (moves.stream().noneMatch(move::isLike)) {
-                            moves.add(move);
-                        }
-                    });
-            return moves.stream()
-                    .flatMap(move -> Stream.concat(islands(move, lost).stream(), half(move, planned).stream()))
-                    .min(Comparator.comparingDouble(Tried::leftMm2))
-                    .map(Tried::part);
+            List<Spot> off = OutlinePoints.of(film, POINTS).stream()
+                    .map(Point::spot)
+                    .filter(spot -> !isOn(planned, spot, ON_IT_MM))
+                    .toList();
+            if (off.size() > MOST_OFF * POINTS) {
+                return Optional.empty();
+            }
+            Optional<Tried> islands =
+                    best(distinct(byIslands(lost, added).toList()).flatMap(move -> islands(move, lost).stream()));
+            if (islands.filter(Tried::isAll).isPresent()) {
+                return islands.map(Tried::part);
+            }
+            Stream<Tried> others = distinct(byOutlines(off, planned).toList())
+                    .flatMap(move -> Stream.concat(islands(move, lost).stream(), half(move, planned).stream()));
+            return best(Stream.concat(islands.stream(), others)).map(Tried::part);
         }
 
+        private static Optional<Tried> best(Stream<Tried> tried) {
+            return tried.min(Comparator.comparingDouble(Tried::leftMm2));
+        }
+
+        /** Those that most speak for. */
+        private static Stream<Move> distinct(List<Move> all) {
+            List<Move> moves = new ArrayList<>();
+            for (Move move : all) {
+                if (move.lengthMm() >= Laid.THIN_MM && moves.stream().noneMatch(move::isLike)) {
+                    moves.add(move);
+                }
+            }
+            return moves.stream()
+                    .sorted(Comparator.comparingLong(
+                            move -> -all.stream().filter(move::isLike).count()))
+                    .limit(MOVES);
+        }
+
+        /** The largest islands of a region that hold a place of some piece. */
         private static List<Region> touched(Region region, List<Region> pieces) {
-            Region all = Region.of(pieces);
+            List<Place> places = pieces.stream().map(Region::somewhere).toList();
             return region.polygons().stream()
                     .map(Region::of)
-                    .filter(polygon -> meet(polygon, all))
                     .sorted(Comparator.comparingDouble(polygon -> -polygon.areaMm2()))
                     .limit(ISLANDS)
+                    .filter(polygon -> places.stream().anyMatch(polygon::covers))
                     .toList();
-        }
-
-        private static boolean meet(Region one, Region other) {
-            Frame a = one.bounds().orElseThrow();
-            Frame b = other.bounds().orElseThrow();
-            return a.x() < b.right()
-                    && b.x() < a.right()
-                    && a.y() < b.bottom()
-                    && b.y() < a.bottom()
-                    && !one.intersection(other).isEmpty();
         }
 
         /** From islands that are missing to the nearest of one size that are too many. */
@@ -183,11 +210,7 @@ record MovedParts(List<MovedPart> parts, Region mended) {
         }
 
         /** What brings outlines that lie beside those that were planned onto them. */
-        private Stream<Move> byOutlines(NearOutlines planned) {
-            List<Spot> off = OutlinePoints.of(film, POINTS).stream()
-                    .map(Point::spot)
-                    .filter(spot -> !isOn(planned, spot, ON_IT_MM))
-                    .toList();
+        private static Stream<Move> byOutlines(List<Spot> off, NearOutlines planned) {
             double millimetre = Grid.STEPS_PER_MM;
             return Stream.of(
                             new Move(0, 0),
@@ -253,7 +276,7 @@ record MovedParts(List<MovedPart> parts, Region mended) {
                     neither.add(point);
                 }
             }
-            if (stayed.isEmpty() || moved.isEmpty()) {
+            if (stayed.size() < LEAST_POINTS || moved.size() < LEAST_POINTS) {
                 return Optional.empty();
             }
             return Stream.of(Cut.Side.values())
@@ -302,22 +325,16 @@ record MovedParts(List<MovedPart> parts, Region mended) {
             CoverMap laid = CoverMap.of(frame, List.of(film, target, region, part.moved()));
             double before = 0;
             double changed = 0;
+            double left = 0;
             for (int number = 0; number < laid.count(); number++) {
                 BitSet cover = laid.cover(number);
-                boolean isExpected = isExpected(cover);
-                before += cover.get(0) != cover.get(1) ? laid.areaMm2(number) : 0;
-                changed += isExpected != cover.get(1) ? laid.areaMm2(number) : 0;
+                boolean isExpected = cover.get(3) || (cover.get(1) && !cover.get(2));
+                double area = laid.areaMm2(number);
+                before += cover.get(0) != cover.get(1) ? area : 0;
+                changed += isExpected != cover.get(1) ? area : 0;
+                left += isExpected != cover.get(0) ? area : 0;
             }
-            Region more = laid.where(cover -> cover.get(0) && !isExpected(cover));
-            Region less = laid.where(cover -> !cover.get(0) && isExpected(cover));
-            double left = Stream.concat(Pieces.of(more, frame).stream(), Pieces.of(less, frame).stream())
-                    .mapToDouble(Region::areaMm2)
-                    .sum();
-            return left <= before - EXPLAINED * changed ? Optional.of(new Tried(part, left)) : Optional.empty();
-        }
-
-        private static boolean isExpected(BitSet cover) {
-            return cover.get(3) || (cover.get(1) && !cover.get(2));
+            return left <= before - EXPLAINED * changed ? Optional.of(new Tried(part, left, before)) : Optional.empty();
         }
 
         private static double onItMm(Move move) {

@@ -72,6 +72,11 @@ record WholeFilm(int pull, Film film, Fault fault, Affine place, int prints, dou
         return new WholeFilm(pull, film, Fault.SWAPPED, place, newPrints, offsetMm, film);
     }
 
+    /** Another's that is wrong by itself as well. */
+    WholeFilm anothers(int newPrints, Affine newPlace, Film newMended) {
+        return new WholeFilm(pull, film, Fault.SWAPPED, newPlace, newPrints, offsetMm, newMended);
+    }
+
     WholeFilm allRound(double offset, Film newMended) {
         return new WholeFilm(pull, film, offset > 0 ? Fault.SPREAD : Fault.CHOKED, place, prints, offset, newMended);
     }

@@ -65,21 +65,30 @@ record WholeWords(Intent intent, List<WholeFilm> all) {
         WholeFilm film = set.first();
         Optional<WholeFilm> same = all.stream()
                 .filter(other -> other.pull() == film.prints() && other.prints() == film.prints())
+                .filter(this::printsMostOfItsOwn)
                 .findFirst();
         boolean isExchanged =
                 all.stream().anyMatch(other -> other.pull() == film.prints() && other.prints() == film.pull());
         String remedy = isExchanged
-                ? "Exchange the films, or say under films in the job file which is which."
+                ? (film.place().isMirrored() ? "Mirror it and exchange" : "Exchange")
+                        + " the films, or say under films in the job file which is which."
                 : "Put the film of " + intent.inks().get(film.pull())
                         + " in its place, or say under films in the job file which file it is.";
         return fault(
                 set,
                 new Words(
-                        file(set) + " prints what " + intent.inks().get(film.prints()) + " is to print",
+                        file(set) + " prints what " + intent.inks().get(film.prints()) + " is to print"
+                                + (film.place().isMirrored() ? ", mirrored" : ""),
                         same.map(other -> ", as " + other.film().file() + " does")
                                 .orElse("")),
                 "what " + intent.inks().get(film.pull()) + " is to print",
                 remedy);
+    }
+
+    /** Whether it is what another film can be a copy of. */
+    private boolean printsMostOfItsOwn(WholeFilm film) {
+        Region own = intent.planned().get(film.pull());
+        return WholeFilm.painted(film.mended()).intersection(own).areaMm2() > own.areaMm2() / 2;
     }
 
     private Finding mirrored(WholeSet set) {

@@ -181,6 +181,57 @@ class CausesTest {
         assertThat(finding.severity()).isEqualTo(Severity.ERROR);
     }
 
+    /** At 75 % the lower marks lie in the frame of the picture. */
+    @Test
+    void marksOfAFilmThatIsTooSmallAreNotMissed() {
+        Affine scaled = new Affine(0.75, 0, 0, 0.75, 0, 0);
+        for (int pull = 0; pull < 3; pull++) {
+            assertThat(only(with(boat(), pull, film -> cut(moved(film, scaled))))
+                            .rule())
+                    .isEqualTo("film size");
+        }
+    }
+
+    @Test
+    void filmsThatWereExchangedAndOneOfThemMirroredAreNamedSo() {
+        Separation boat = boat();
+        Affine mirror = new Affine(-1, 0, 0, 1, SIDE, 0);
+        List<Finding> findings = serious(
+                boat,
+                List.of(
+                        Optional.of(film(0, boat.printed().get(2))),
+                        Optional.of(film(1, boat.printed().get(1))),
+                        Optional.of(moved(film(2, boat.printed().get(0)), mirror))));
+        assertThat(findings)
+                .extracting(Finding::measured)
+                .containsExactlyInAnyOrder(
+                        "film0.svg prints what night is to print", "film2.svg prints what sand is to print, mirrored");
+        assertThat(findings).extracting(Finding::rule).containsOnly("swapped films");
+    }
+
+    /** Black all over but for what is to print: its marks are clear on black. */
+    @Test
+    void marksOfANegativeAreNotMissed() {
+        Region page = box(-20, -20, SIDE + 40, SIDE + 40);
+        Finding finding = only(with(
+                boat(),
+                0,
+                film -> cut(film.withPicture(page.minus(film.picture()).minus(film.around()))
+                        .withAround(Region.EMPTY))));
+        assertThat(finding.rule()).isEqualTo("negative film");
+    }
+
+    /** The rectangle is cut, and to the left of the line a hair of its edge is gone as well. */
+    @Test
+    void whatIsCutOffIsSaidWithTheHairThatHangsOnIt() {
+        Finding finding = only(with(
+                boat(),
+                2,
+                film -> film.withPicture(
+                        film.picture().intersection(box(0, 0, 31.25, SIDE)).minus(box(30, 44, 2, 0.06)))));
+        assertThat(finding.rule()).isEqualTo("cut film");
+    }
+
     /** As the reader cuts: what lies beyond the picture's frame lies around it. */
     private static Film cut(Film film) {
         Region all = film.picture().union(film.around());
