@@ -22,6 +22,7 @@ final class Reading {
     private final Uses uses;
     private final Texts texts;
     private final Boxes boxes;
+    private final ReferenceBoxes referenceBoxes;
     private final Clips clips;
     private final Masks masks;
     private final Markers markers;
@@ -41,6 +42,7 @@ final class Reading {
         this.uses = new Uses(references, notes);
         this.texts = new Texts(this);
         this.boxes = new Boxes(this);
+        this.referenceBoxes = new ReferenceBoxes(boxes, notes);
         this.clips = new Clips(this);
         this.masks = new Masks(this);
         this.markers = new Markers(this);
@@ -116,7 +118,9 @@ final class Reading {
     }
 
     AffineTransform transform(Element element, Viewport viewport) {
-        return Transforms.of(element, "transform", viewport, notes);
+        return Transforms.isTransformed(element)
+                ? Transforms.of(element, referenceBoxes.of(element, viewport), notes)
+                : new AffineTransform();
     }
 
     /** The outline of a shape element; what is wrong with its data is noted. */

@@ -44,6 +44,12 @@ final class SafeBridge {
             addStdFeatures();
         }
 
+        /** Of {@code em} where no font size is given: what browsers and {@code rem} take (common practice; CSS leaves it to the program). */
+        @Override
+        public float getMediumFontSize() {
+            return 16;
+        }
+
         @Override
         public ExternalResourceSecurity getExternalResourceSecurity(ParsedURL resource, ParsedURL document) {
             return new NoLoadExternalResourceSecurity();

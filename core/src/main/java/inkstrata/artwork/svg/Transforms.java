@@ -1,6 +1,7 @@
 package inkstrata.artwork.svg;
 
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,24 +12,31 @@ import org.w3c.dom.Element;
 final class Transforms {
     private Transforms() {}
 
+    /** Whether an element has a transform of its own. */
+    static boolean isTransformed(Element element) {
+        String text = element.getAttributeNS(null, "transform").trim();
+        return !text.isEmpty() && !text.equals("none");
+    }
+
     /**
      * An element's own transform, its origin taken into account.
      *
-     * @param viewport what percentages refer to
+     * @param box what percentages refer to, and where an origin is counted from: its reference box
      * @param notes where a mistake is said; a transform with a mistake counts as none
      */
-    static AffineTransform of(Element element, String attribute, Viewport viewport, Notes notes) {
-        String text = element.getAttributeNS(null, attribute).trim();
-        if (text.isEmpty() || text.equals("none")) {
+    static AffineTransform of(Element element, Rectangle2D box, Notes notes) {
+        if (!isTransformed(element)) {
             return new AffineTransform();
         }
+        String text = element.getAttributeNS(null, "transform").trim();
+        Viewport viewport = new Viewport(box.getWidth(), box.getHeight());
         Lengths lengths = new Lengths(element, viewport);
         try {
             AffineTransform transform = parse(text, lengths);
             String[] origin =
                     element.getAttributeNS(null, "transform-origin").trim().split("[\\s,]+", 3);
             if (origin[0].isEmpty()) {
-                return transform;
+                return around(box.getX(), box.getY(), transform);
             }
             String first = origin[0];
             String second = origin.length > 1 ? origin[1] : "center";
@@ -37,16 +45,23 @@ final class Transforms {
                     first.equals("top") || first.equals("bottom") || second.equals("left") || second.equals("right");
             double x = origin(turned ? second : first, lengths, viewport.width());
             double y = origin(turned ? first : second, lengths, viewport.height());
-            AffineTransform around = AffineTransform.getTranslateInstance(x, y);
-            around.concatenate(transform);
-            around.translate(-x, -y);
-            return around;
+            return around(box.getX() + x, box.getY() + y, transform);
         } catch (NumberScanner.Mistake mistake) {
             notes.warning(
                     Elements.source(element),
-                    attribute + " \"" + text + "\" is at fault: " + mistake.getMessage() + "; it counts as none");
+                    "transform \"" + text + "\" is at fault: " + mistake.getMessage() + "; it counts as none");
             return new AffineTransform();
         }
+    }
+
+    private static AffineTransform around(double x, double y, AffineTransform transform) {
+        if (x == 0 && y == 0) {
+            return transform;
+        }
+        AffineTransform around = AffineTransform.getTranslateInstance(x, y);
+        around.concatenate(transform);
+        around.translate(-x, -y);
+        return around;
     }
 
     private static double origin(String text, Lengths lengths, double hundredPercent) {

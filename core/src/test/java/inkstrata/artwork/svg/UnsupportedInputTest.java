@@ -100,6 +100,9 @@ class UnsupportedInputTest {
         all.put("media query with conditions", sheet("@media (min-width:1px){rect{display:none}}"));
         all.put("selector that is not known", sheet("rect:sparkling{display:none}"));
         all.put("value that means nothing, or `calc()`", svg(RECT + "style='fill:calc(1);opacity:calc(0)'/>"));
+        all.put(
+                "`transform-box: stroke-box` or `border-box`",
+                svg(RECT + "style='transform:scale(.5);transform-box:stroke-box'/>"));
         all.put("property that is not known", sheet("rect{sparkle:much}"));
         all.put(
                 "dashes too short to print by the hundred thousand",

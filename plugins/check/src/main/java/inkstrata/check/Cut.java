@@ -129,7 +129,7 @@ record Cut(Side side, double atMm) {
     /** Whether nearly all of a piece lies there: on this side of the line it may run on along an edge that was thin already. */
     boolean isBeyond(Region piece) {
         Frame bounds = piece.bounds().orElseThrow();
-        return side.out(side.opposite().of(bounds)) >= side.out(atMm) - ON_IT_MM
+        return side.out(side.opposite().of(bounds)) >= side.out(atMm) - Laid.THIN_MM
                 || side.beyond(atMm, bounds).stream()
                         .anyMatch(half -> piece.intersection(half).areaMm2() > NEARLY_ALL * piece.areaMm2());
     }
