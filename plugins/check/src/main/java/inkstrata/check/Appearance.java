@@ -389,7 +389,7 @@ final class Appearance {
         Map<String, List<Told>> byRule = new LinkedHashMap<>();
         List<Region> told = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
-            Told worst = worst(pieces.get(i), parts.get(i));
+            Told worst = grounded(film, worst(pieces.get(i), parts.get(i)));
             if (worst.part().severity().isPresent()) {
                 byRule.computeIfAbsent(
                                 worst.part().severity().get() + worst.part().rule(), key -> new ArrayList<>())
@@ -434,6 +434,17 @@ final class Appearance {
                         .thenComparing(bySize))
                 .or(() -> all.stream().max(bySize))
                 .orElseThrow();
+    }
+
+    /** A ground that is knocked out so near to where it is needed that it is missing there as soon as what covers the place is off. */
+    private Told grounded(int film, Told told) {
+        if (!told.part().rule().equals(Part.LOST_OVERPRINT) || !planned.isOnlyGround(film)) {
+            return told;
+        }
+        Region needed = laid.where(laid.needed(film));
+        return !needed.isEmpty() && told.where().distanceMm(needed) < registerMm
+                ? new Told(told.piece(), told.part().asLostGround(), told.where())
+                : told;
     }
 
     private Finding together(int film, List<Told> alike) {

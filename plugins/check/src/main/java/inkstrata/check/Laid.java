@@ -1,6 +1,7 @@
 package inkstrata.check;
 
 import inkstrata.plan.Ink;
+import inkstrata.plan.Overlap;
 import inkstrata.plan.Prediction;
 import inkstrata.planar.CoverMap;
 import inkstrata.planar.Region;
@@ -57,6 +58,13 @@ final class Laid {
     /** Where it lacks what was planned. */
     List<Alike> less(int film) {
         return alike(film, cover -> !cover.get(film) && cover.get(pulls + film));
+    }
+
+    /** Where it was planned and its absence would be seen. */
+    List<Alike> needed(int film) {
+        return alike(film, cover -> cover.get(pulls + film)).stream()
+                .filter(alike -> alike.change() > Overlap.TOLERANCE)
+                .toList();
     }
 
     /** Those of them that no film prints at all. */

@@ -49,6 +49,16 @@ record Part(Optional<Severity> severity, String rule, String words, String limit
                 "Let it run on: then no edge has to meet another there.");
     }
 
+    /** The same of a ground beside places that need it: in register nobody sees it. */
+    Part asLostGround() {
+        return new Part(
+                Optional.of(Severity.ERROR),
+                "lost ground",
+                words + ", and other inks beside it stand on bare sheet as soon as pulls are off",
+                limit,
+                remedy);
+    }
+
     /** A lost trap shows in how far films hold. */
     static Part lostTrap() {
         return new Part(Optional.empty(), "", "", "", "");
