@@ -7,6 +7,7 @@ import inkstrata.job.NearestWord;
 import inkstrata.job.PluginSettings;
 import inkstrata.job.PluginSettings.Setting;
 import inkstrata.measure.Length;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -76,16 +77,24 @@ public final class Options {
     }
 
     public boolean flag(String name) {
-        return value(name, Option.Kind.FLAG, Flag::parse).orElseThrow();
+        return value(name, Option.Kind.FLAG, Flag::parse).orElseThrow(() -> noDefault(name));
     }
 
     public String choice(String name) {
         return value(name, Option.Kind.CHOICE, text -> chosen(declared(name), text))
-                .orElseThrow();
+                .orElseThrow(() -> noDefault(name));
     }
 
     public String text(String name) {
-        return value(name, Option.Kind.TEXT, text -> text).orElseThrow();
+        return value(name, Option.Kind.TEXT, text -> text).orElseThrow(() -> noDefault(name));
+    }
+
+    /** The plug-in's own fault: its default is none. */
+    private IllegalStateException noDefault(String name) {
+        Option option = declared(name);
+        return new IllegalStateException("option " + name + " of " + plugin.id() + " has the default '"
+                + option.byDefault() + "', which is no " + option.kind().name().toLowerCase(Locale.ROOT)
+                + "; its plug-in has to declare another");
     }
 
     private <T> Optional<T> value(String name, Option.Kind kind, Function<String, T> parse) {

@@ -73,6 +73,36 @@ class PluginsTest {
                 .contains(5.0);
     }
 
+    /** A plug-in's own mistake is said, and whose it is. */
+    @Test
+    void aDefaultThatIsNoValueNamesItsPlugin() {
+        Planner wrong = new Planner() {
+            @Override
+            public String id() {
+                return "b";
+            }
+
+            @Override
+            public String description() {
+                return "has a default that is none";
+            }
+
+            @Override
+            public List<Option> options() {
+                return List.of(Option.choice("corners", "as the job says", List.of("round", "bevel"), "how"));
+            }
+
+            @Override
+            public PrintPlan plan(PlanningTable table, PrintPlan soFar, Job job) {
+                return soFar;
+            }
+        };
+        assertThatThrownBy(() -> Options.of(wrong, Job.DEFAULT).choice("corners"))
+                .hasMessage(
+                        "option corners of b has the default 'as the job says', which is no choice; its plug-in has to"
+                                + " declare another");
+    }
+
     private static Job job(String plugin, String option, String value) {
         return JobExample.using(Job.DEFAULT_REGISTER_MM, plugin, Map.of(option, new Setting(value, 8)));
     }
