@@ -2,11 +2,15 @@ package inkstrata.planar;
 
 import inkstrata.artwork.Area;
 import inkstrata.artwork.CurveSink;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
- * Which segments somebody drew in one go: those of one contour, of all contours of one stroke, or of one part of a mark.
+ * Which segments somebody drew in one go: those of one contour, of all strokes in one paint, or of one part of a mark.
  *
- * <p>What one such thing does to itself was drawn: a slit cut into a contour, a sharp inner corner, the inside of a curl. Different
+ * <p>What one such thing does to itself was drawn: a slit cut into a contour, a sharp inner corner, the inside of a curl, what is left
+ * between two lines in one paint, be they one element or two. Different
  * contours of a filled path may have been meant to meet, as programs that trace write all of one colour as one path.
  */
 final class SeamContours {
@@ -22,6 +26,8 @@ final class SeamContours {
     static SeamContours of(Drawing drawing, Segments segments) {
         int[] contours = new int[segments.size()];
         int paths = drawing.areas().size() - drawing.marks();
+        Paints paints = new Paints(drawing);
+        Map<Integer, Integer> lines = new HashMap<>();
         int next = 0;
         int s = 0;
         while (s < contours.length) {
@@ -30,9 +36,15 @@ final class SeamContours {
             while (end < contours.length && segments.outline(end) == outline) {
                 end++;
             }
-            next = outline < paths
-                    ? number(drawing.areas().get(outline), segments, s, end, next, contours)
-                    : numberParts(segments, s, end, next, contours);
+            int shape = drawing.owner()[outline];
+            if (outline >= paths) {
+                next = numberParts(segments, s, end, next, contours);
+            } else if (shape >= 0 && drawing.areas().get(outline).drawnByPen()) {
+                Integer known = lines.putIfAbsent(paints.colourOf(shape), next);
+                Arrays.fill(contours, s, end, known == null ? next++ : known);
+            } else {
+                next = number(drawing.areas().get(outline), segments, s, end, next, contours);
+            }
             s = end;
         }
         return new SeamContours(contours);
@@ -52,7 +64,7 @@ final class SeamContours {
             while (contour < moves.at.size() && moves.at.get(contour) < segments.command(s)) {
                 contour++;
             }
-            contours[s] = next + (area.drawnByPen() ? 0 : contour);
+            contours[s] = next + contour;
         }
         return next + moves.at.size() + 1;
     }

@@ -130,6 +130,26 @@ class SeamClosingTest {
         isKept(FlatShape.opaque(new Area(both.build(), FillRule.NONZERO, true), RED, Source.UNKNOWN));
     }
 
+    /** The outline of a leaf and its vein: the green between them is no gap between two shapes that were meant to meet. */
+    @Test
+    void whatLiesBetweenTwoStrokesOfOneColourStays() {
+        FlatShape leaf = polygon(YELLOW, 5, 5, 35, 5, 35, 35, 5, 35);
+        isKept(leaf, line(10, RED), line(10.06, RED));
+        isKept(line(10, RED), line(10.06, RED));
+    }
+
+    @Test
+    void strokesOfTwoColoursMayMeet() {
+        PlanarMap map = closed(line(10, RED), line(10.06, YELLOW));
+        assertThat(area(map, RED) + area(map, YELLOW)).isCloseTo(0.08 * 20, within(1e-9));
+    }
+
+    /** 0.02 mm wide. */
+    private static FlatShape line(double x, Rgb colour) {
+        return FlatShape.opaque(
+                new Area(Outline.rectangle(x, 10, 0.02, 20), FillRule.NONZERO, true), colour, Source.UNKNOWN);
+    }
+
     @Test
     void aSlitCutIntoOneContourStays() {
         isKept(polygon(RED, 5, 5, 14.985, 5, 14.985, 25, 15.015, 25, 15.015, 5, 30, 5, 30, 30, 5, 30));

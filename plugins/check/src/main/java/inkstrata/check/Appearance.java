@@ -149,7 +149,7 @@ final class Appearance {
                         .where(cover -> (cover.get(0) && !cover.get(3)) || cover.get(1) || cover.get(2)));
     }
 
-    /** What is lost but too thin for any mesh: where the sheet would show, and slits with ink on both sides. No ink is missing there. */
+    /** What is lost but too thin for any mesh: where nothing keeps the sheet from showing, and slits with ink on both sides. No ink is missing there. */
     private Region slits(int film, List<Alike> less, Region tooLittle) {
         Region thin = thin(tooLittle);
         Region bare = thin(laid.where(laid.bare(less)));

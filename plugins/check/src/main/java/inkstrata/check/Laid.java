@@ -20,6 +20,7 @@ final class Laid {
 
     private final Separation planned;
     private final CoverMap map;
+    private final Counted counted;
     private final int pulls;
     private final List<Integer> farthestFirst;
     private final Prediction prediction;
@@ -27,6 +28,7 @@ final class Laid {
     private Laid(Separation planned, CoverMap map) {
         this.planned = planned;
         this.map = map;
+        this.counted = Counted.of(planned);
         this.pulls = planned.plan().pulls().size();
         this.farthestFirst =
                 planned.table().sheet().farthestFirst(planned.plan().pulls());
@@ -67,13 +69,13 @@ final class Laid {
                 .toList();
     }
 
-    /** Those of them that no film prints at all. */
+    /** Those of them where no film prints that keeps paper from showing ({@link Counted}): a ground does only where it is to be seen. */
     List<Alike> bare(List<Alike> alike) {
         return alike.stream()
-                .filter(one -> {
-                    int first = map.cover(one.number()).nextSetBit(0);
-                    return first < 0 || first >= pulls;
-                })
+                .filter(one -> counted.pulls().stream()
+                        .filter(pull -> map.cover(one.number()).get(pull))
+                        .allMatch(pull -> planned.plan().pulls().get(pull).ground()
+                                && !one.shown().equals(OptionalInt.of(pull))))
                 .toList();
     }
 
