@@ -148,8 +148,11 @@ final class Diagnosis {
                 .orElse(painted.isEmpty() ? right.with(Fault.EMPTY, film) : right);
     }
 
-    /** Another's film that was turned over on the sheet as well. */
+    /** Another's film that was turned over on the sheet as well; none if it is the pull's own without its traps, in a drawing of two halves. */
     private Optional<WholeFilm> mirroredOfAnother(WholeFilm whole, Region painted, double misfit) {
+        if (misfit(painted, intent.drawn().get(whole.pull())) <= ANOTHERS_MM) {
+            return Optional.empty();
+        }
         Frame frame = intent.frame();
         Affine mirror = new Affine(-1, 0, 0, 1, frame.x() + frame.right(), 0);
         Region turned = mirror.of(painted);
