@@ -2,6 +2,7 @@ package inkstrata.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.JarEntry;
@@ -80,6 +82,25 @@ class LicencesPackaged {
             assertThat(text(one, "META-INF/LICENSE")).isEqualTo(Files.readString(Path.of("..", "..", "LICENSE")));
             assertThat(entries(one)).doesNotContain("META-INF/DEPENDENCIES").doesNotHaveDuplicates();
             assertThat(entries(one)).contains("inkstrata/positive/letters-license.txt");
+        }
+    }
+
+    /** The bill of materials (CycloneDX 1.6) that is built with the jar. */
+    @Test
+    void theBillOfMaterialsNamesEveryJarInsideWithItsLicence() throws IOException {
+        Map<String, Object> bill = JSON.std.mapFrom(Files.readString(Path.of("target", "inkstrata.cdx.json")));
+        assertThat(bill).containsEntry("bomFormat", "CycloneDX").containsEntry("specVersion", "1.6");
+        List<String> named = new ArrayList<>();
+        for (Object each : (List<?>) bill.get("components")) {
+            Map<?, ?> component = (Map<?, ?>) each;
+            assertThat((List<?>) component.get("licenses"))
+                    .as("licences of %s", component.get("name"))
+                    .isNotEmpty();
+            named.add(component.get("name") + "-" + component.get("version") + ".jar");
+        }
+        try (JarFile one = new JarFile(JAR.toFile())) {
+            assertThat(named)
+                    .containsAll(inside(one).stream().map(File::getName).toList());
         }
     }
 
