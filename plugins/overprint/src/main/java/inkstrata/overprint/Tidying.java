@@ -5,6 +5,7 @@ import inkstrata.planar.Corners;
 import inkstrata.planar.NarrowPlaces;
 import inkstrata.planar.Region;
 import inkstrata.planar.RegionWindow;
+import inkstrata.planar.Ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,12 @@ import java.util.function.Function;
 final class Tidying {
     /** Thinner than that is rounding of offsets, in millimetres. */
     private static final double ROUNDING_MM = 0.003;
+
+    /**
+     * A place is left as it is if its outlines are so dense that moving them would take longer: corners in it, times how many of them lie in
+     * a square as wide as they are moved. At this bound one place takes about two seconds; at ten times as much, minutes.
+     */
+    private static final double MOST_WORK = 40_000;
 
     private final Region own;
     private final RegionWindow ownWindow;
@@ -75,6 +82,10 @@ final class Tidying {
             return new Change(Region.EMPTY, Region.EMPTY);
         }
         Region there = ownWindow.at(wider(place.frame(), 2 * narrow));
+        if (isTooDense(there, narrow)
+                || place.covers().stream().anyMatch(cover -> isTooDense(cover(cover, place), depth))) {
+            return new Change(Region.EMPTY, Region.EMPTY);
+        }
         Region gaps = mayCome.isEmpty() ? Region.EMPTY : deep(narrowGaps(there), mayCome, place);
         Region filled = there.union(gaps);
         Region shards = mayGo.isEmpty() ? Region.EMPTY : deep(narrowInk(filled), mayGo, place);
@@ -100,12 +111,26 @@ final class Tidying {
         free.forEach((cover, where) -> {
             Region there = where.intersection(parts);
             if (!there.isEmpty()) {
-                deep.add(there.intersection(
-                        covers.get(cover).at(wider(place.frame(), 2 * depth)).shrunk(depth)));
+                deep.add(there.intersection(cover(cover, place).shrunk(depth)));
             }
         });
         Region all = Region.union(deep);
         return all.isEmpty() ? all : all.minus(before.at(place.frame()));
+    }
+
+    private Region cover(int cover, NarrowPlaces.Place place) {
+        return covers.get(cover).at(wider(place.frame(), 2 * depth));
+    }
+
+    /** By how much outlines are to be moved counts: each corner becomes an arc that long, and all that cross each other are looked at. */
+    private static boolean isTooDense(Region region, double byMm) {
+        double corners = region.polygons().stream()
+                .mapToInt(polygon -> polygon.shell().size()
+                        + polygon.holes().stream().mapToInt(Ring::size).sum())
+                .sum();
+        return region.bounds()
+                .filter(box -> corners * corners * byMm * byMm > MOST_WORK * box.width() * box.height())
+                .isPresent();
     }
 
     private static Frame wider(Frame frame, double by) {
