@@ -499,8 +499,9 @@ enum Spoiling {
                 .orElseThrow();
         Region there = moved.movedBy(2000, 0).intersection(SpoilCase.square(drawn.frame()));
         return drawn.without(pull, moved.minus(there))
-                .flatMap(spoilt ->
-                        drawn.withPicture(pull, drawn.printed(pull).minus(moved).union(there)));
+                .flatMap(spoilt -> drawn.withPicture(
+                                pull, drawn.printed(pull).minus(moved).union(there))
+                        .map(older -> new Spoilt(older.films(), SpoilCase.in(moved))));
     }
 
     /** The smaller of two islands at least, where nothing of the film is in the way. */
