@@ -20,6 +20,9 @@ final class SeamMarks {
 
     private final List<List<int[]>> polygons = new ArrayList<>();
 
+    /** How many kinds there were after each time that some were added. */
+    private final List<Integer> rounds = new ArrayList<>();
+
     /**
      * What a kind of mark says.
      *
@@ -53,6 +56,7 @@ final class SeamMarks {
         }
         kinds.addAll(added.keySet());
         polygons.addAll(added.values());
+        rounds.add(kinds.size());
     }
 
     private static int[] packed(PaintStack stack, Paints paints) {
@@ -81,9 +85,13 @@ final class SeamMarks {
         return segments;
     }
 
-    /** What a stack comes to: marks first, as {@link Paints} packs them, then paints. */
+    /**
+     * What a stack comes to: marks first, as {@link Paints} packs them, then paints. Of those that were added together one counts at most, and
+     * those added later are asked about what the earlier ones made of it.
+     */
     UnaryOperator<int[]> meaning() {
         List<Kind> all = List.copyOf(kinds);
+        List<Integer> ends = List.copyOf(rounds);
         return stack -> {
             int marks = 0;
             while (marks < stack.length && stack[marks] < 0) {
@@ -93,13 +101,23 @@ final class SeamMarks {
                 return stack;
             }
             int[] paints = Arrays.copyOfRange(stack, marks, stack.length);
-            for (int i = 0; i < marks; i++) {
-                Kind kind = all.get(~stack[i]);
-                if (Arrays.equals(kind.strip, paints)) {
-                    return kind.becomes;
-                }
+            int from = 0;
+            for (int end : ends) {
+                paints = meaning(all.subList(from, end), from, stack, marks, paints);
+                from = end;
             }
             return paints;
         };
+    }
+
+    /** @param first the number of the first of those kinds */
+    private static int[] meaning(List<Kind> together, int first, int[] stack, int marks, int[] paints) {
+        for (int i = 0; i < marks; i++) {
+            int kind = ~stack[i] - first;
+            if (kind >= 0 && kind < together.size() && Arrays.equals(together.get(kind).strip, paints)) {
+                return together.get(kind).becomes;
+            }
+        }
+        return paints;
     }
 }

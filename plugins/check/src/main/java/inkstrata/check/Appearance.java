@@ -23,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * Places where films in register would not show the artwork: ink that is missing, ink on bare sheet, over or beneath another, rims
@@ -114,18 +113,8 @@ final class Appearance {
                 films.get(film),
                 List.of(intent.planned().get(film), intent.drawn().get(film)),
                 intent.frame());
-        moved.ifPresent(parts -> parts.parts()
-                .forEach(part -> findings.add(part.finding(
-                        file(film), isSeen(film, part) ? Severity.ERROR : Severity.WARNING, subject(film)))));
+        moved.ifPresent(parts -> parts.parts().forEach(part -> findings.add(part.finding(file(film), subject(film)))));
         return moved.map(MovedParts::mended).orElse(films.get(film));
-    }
-
-    /** Whether not all that a moved part changes lies beneath other inks. */
-    private boolean isSeen(int film, MovedPart part) {
-        CoverMap changed = CoverMap.of(intent.frame(), List.of(part.part(), part.moved(), intent.nearer(film)));
-        return Stream.of(0, 1)
-                .map(only -> changed.where(cover -> cover.cardinality() == 1 && cover.get(only)))
-                .anyMatch(seen -> !Pieces.of(seen, intent.frame()).isEmpty());
     }
 
     private void look(int film) {

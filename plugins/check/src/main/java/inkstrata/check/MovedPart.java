@@ -30,9 +30,9 @@ record MovedPart(String words, boolean isOne, Region part, int dx, int dy) {
     }
 
     /** @param file what the film is called */
-    Finding finding(String file, Severity severity, Subject subject) {
+    Finding finding(String file, Subject subject) {
         return new Finding(
-                        severity,
+                        Severity.ERROR,
                         RULE,
                         part.somewhere(),
                         String.format(

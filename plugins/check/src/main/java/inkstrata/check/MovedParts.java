@@ -136,17 +136,17 @@ record MovedParts(List<MovedPart> parts, Region mended) {
             }
             List<Region> lost = touched(target, less);
             List<Region> added = touched(film, more);
+            Optional<Tried> islands =
+                    best(distinct(byIslands(lost, added).toList()).flatMap(move -> islands(move, lost).stream()));
+            if (islands.filter(Tried::isAll).isPresent()) {
+                return islands.map(Tried::part);
+            }
             NearOutlines planned = new NearOutlines(List.of(target), Grid.STEPS_PER_MM / 4.0);
             List<Spot> off = OutlinePoints.of(film, POINTS).stream()
                     .map(Point::spot)
                     .filter(spot -> !isOn(planned, spot, ON_IT_MM))
                     .toList();
             if (off.size() > MOST_OFF * POINTS) {
-                return Optional.empty();
-            }
-            Optional<Tried> islands =
-                    best(distinct(byIslands(lost, added).toList()).flatMap(move -> islands(move, lost).stream()));
-            if (islands.filter(Tried::isAll).isPresent()) {
                 return islands.map(Tried::part);
             }
             Stream<Tried> others = distinct(byOutlines(off, planned).toList())
