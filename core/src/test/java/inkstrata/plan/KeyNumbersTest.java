@@ -18,7 +18,7 @@ class KeyNumbersTest {
     private static final Ink BLACK = ink("black", "#101010");
 
     /**
-     * L* of a grey is 116 Y^(1/3) - 16 (CIE 15), with Y = ((v / 255 + 0.055) / 1.055)^2.4 (IEC 61966-2-1): of #525252 34.88, of #535353
+     * Sand and rust have 100 mm of edges each. L* of a grey is 116 Y^(1/3) - 16 (CIE 15), with Y = ((v / 255 + 0.055) / 1.055)^2.4 (IEC 61966-2-1): of #525252 34.88, of #535353
      * 35.30.
      */
     @ParameterizedTest
@@ -33,8 +33,9 @@ class KeyNumbersTest {
                 List.of(
                         new Neighbours(1, 3, share),
                         new Neighbours(2, 3, share),
-                        new Neighbours(1, 4, 100 - share),
-                        new Neighbours(2, 4, 100 - share)));
+                        new Neighbours(1, 4, 30),
+                        new Neighbours(2, 4, 30),
+                        new Neighbours(1, 2, 70 - share)));
         assertThat(PrintingOrder.of(table, List.of(), 0.4).inks())
                 .isEqualTo(isKey ? List.of(SAND, RUST, BLACK, grey) : List.of(SAND, RUST, grey, BLACK));
     }

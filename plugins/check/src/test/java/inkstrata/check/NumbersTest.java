@@ -45,8 +45,8 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource({"0.24, 30, true", "0.26, 30, false", "0.15, 1.1, true", "0.15, 0.9, false"})
     void gapsBelow25HundredthsAndFrom1MmAreThin(double width, double length, boolean isThin) {
-        Region slotted = RegionExample.of(polygon(
-                RegionExample.rectangle(5, 5, 50, 50), RegionExample.rectangle(10, 30, length, width)));
+        Region slotted = RegionExample.of(
+                polygon(RegionExample.rectangle(5, 5, 50, 50), RegionExample.rectangle(10, 30, length, width)));
         Separation drawn = new FlatDrawing(SIDE, SIDE)
                 .fill(SAND, rectangle(5, 5, 50, 50))
                 .fill(inkstrata.colour.Rgb.WHITE, rectangle(10, 30, length, width))
@@ -78,12 +78,11 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource({"0.018, false", "0.022, true", "-0.018, false", "-0.022, true", "0.09, true"})
     void marksAreOffByMoreThan2Hundredths(double off, boolean isOff) {
-        List<Finding> findings = with(
-                boat(), 1, film -> film.withAround(new Affine(1, 0, 0, 1, 0, off).of(film.around())));
+        List<Finding> findings =
+                with(boat(), 1, film -> film.withAround(new Affine(1, 0, 0, 1, 0, off).of(film.around())));
         assertThat(findings).extracting(Finding::rule).isEqualTo(isOff ? List.of("register marks") : List.of());
         if (isOff) {
-            assertThat(findings.get(0).quantity().orElseThrow().measured())
-                    .isCloseTo(Math.abs(off), within(0.0005));
+            assertThat(findings.get(0).quantity().orElseThrow().measured()).isCloseTo(Math.abs(off), within(0.0005));
         }
     }
 
@@ -146,8 +145,8 @@ class NumbersTest {
                 .fill(NIGHT, rectangle(20, 20, 20, 20))
                 .separated((ink, row) -> row.inks().contains(Optional.of(ink)), SAND, NIGHT);
         Region hole = box(28, 27, 5, 6);
-        Finding finding = only(with(
-                plan, 0, film -> film.withPicture(film.picture().minus(hole))));
+        Finding finding =
+                only(with(plan, 0, film -> film.withPicture(film.picture().minus(hole))));
         assertThat(finding.rule()).isEqualTo("lost overprint");
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
         assertThat(finding.measured())
@@ -187,8 +186,8 @@ class NumbersTest {
         Region around = Region.of(marks);
         List<Film> films = new ArrayList<>();
         for (Region picture : planned.printed()) {
-            films.add(new Film(
-                    "film" + films.size() + ".svg", new Frame(0, 0, SIDE, SIDE), picture, around, List.of()));
+            films.add(
+                    new Film("film" + films.size() + ".svg", new Frame(0, 0, SIDE, SIDE), picture, around, List.of()));
         }
         return films;
     }

@@ -272,7 +272,8 @@ class BrokenOffTest {
 
     private static Set<String> beside(Path shop) throws IOException {
         try (var names = Files.list(shop)) {
-            return new HashSet<>(names.map(path -> path.getFileName().toString()).toList());
+            return new HashSet<>(
+                    names.map(path -> path.getFileName().toString()).toList());
         }
     }
 }

@@ -32,7 +32,9 @@ class StepToleranceTest {
             assertThat(findings(drawn, job(change + 0.01))).isEmpty();
             assertThat(findings(drawn, job(Math.max(0, change - 0.01)))).hasSize(1);
         }
-        assertThat(smallestFound - largestPassed).as("steps were tried on either side").isLessThan(1);
+        assertThat(smallestFound - largestPassed)
+                .as("steps were tried on either side")
+                .isLessThan(1);
     }
 
     private static Job job(double tolerance) {

@@ -89,8 +89,9 @@ class ResolutionBytesTest {
                 return switch (file.getShort(field + 2)) {
                     case 3 -> Short.toUnsignedInt(file.getShort(field + 8));
                     case 4 -> value;
-                    case 5 -> (double) Integer.toUnsignedLong(file.getInt(value))
-                            / Integer.toUnsignedLong(file.getInt(value + 4));
+                    case 5 ->
+                        (double) Integer.toUnsignedLong(file.getInt(value))
+                                / Integer.toUnsignedLong(file.getInt(value + 4));
                     default -> throw new AssertionError("field " + tag + " has another type");
                 };
             }
