@@ -26,9 +26,14 @@ final class AsPlanned {
 
     /** What was planned, with all that sets a film apart from what was expected of it. */
     static Region carriedOver(Region read, Region expected, Region planned, Frame frame) {
+        return carriedOver(read, expected, planned, frame, 0);
+    }
+
+    /** @param leastMm2 smaller pieces set nothing apart: corners of what is spread may be round, cut off or run to a point */
+    static Region carriedOver(Region read, Region expected, Region planned, Frame frame, double leastMm2) {
         CoverMap both = CoverMap.of(frame, List.of(read, expected));
-        Region more = thick(both.where(cover -> cover.get(0) && !cover.get(1)));
-        Region less = thick(both.where(cover -> !cover.get(0) && cover.get(1)));
+        Region more = thick(both.where(cover -> cover.get(0) && !cover.get(1)), leastMm2);
+        Region less = thick(both.where(cover -> !cover.get(0) && cover.get(1)), leastMm2);
         if (more.isEmpty() && less.isEmpty()) {
             return planned;
         }
@@ -44,10 +49,11 @@ final class AsPlanned {
                         .where(cover -> cover.get(2) ? cover.get(1) : cover.get(0));
     }
 
-    private static Region thick(Region difference) {
+    private static Region thick(Region difference, double leastMm2) {
         return Region.of(difference.polygons().stream()
                 .map(Region::of)
-                .filter(piece -> piece.areaMm2() > AT_FIRST_SIGHT_MM * piece.perimeterMm()
+                .filter(piece -> piece.areaMm2() >= leastMm2
+                        && piece.areaMm2() > AT_FIRST_SIGHT_MM * piece.perimeterMm()
                         && !piece.shrunk(SLIVER_MM).isEmpty())
                 .toList());
     }

@@ -388,7 +388,8 @@ final class Diagnosis {
                                                 painted,
                                                 round.expected(),
                                                 intent.planned().get(film.pull()),
-                                                intent.frame()))),
+                                                intent.frame(),
+                                                4 * round.offsetMm() * round.offsetMm()))),
                         round.misfitMm()));
     }
 

@@ -34,7 +34,9 @@ class LauncherPackaged {
         assertThat(lines).hasSize(8);
         assertThat(lines.get(6)).endsWith("plan.json");
         assertThat(lines.get(7)).startsWith("Pulls may be 0.40 mm off before paper shows");
-        assertThat(answer.err()).isEmpty();
+        // On a busy machine it says after two seconds what it is doing.
+        assertThat(answer.err().lines().filter(line -> !line.matches("inkstrata: .* \\(\\d+ s\\)")))
+                .isEmpty();
     }
 
     @Test
