@@ -35,7 +35,11 @@ import java.util.Set;
 final class CountedFiles extends FileSystemProvider {
     /** What happens before an operation. */
     interface Before {
-        /** @param number from 1 */
+        /**
+         * Told of an operation before it is done.
+         *
+         * @param number from 1
+         */
         void operation(int number, String what) throws IOException;
     }
 
