@@ -2,7 +2,7 @@ package inkstrata.colour;
 
 /**
  * The CIE 1931 standard observer (2°) under daylight D65, from 380 to 730 nm in bands of 10 nm (CIE 15, tables of the colour-matching
- * functions and of illuminant D65; typed from memory, checked by the white point and the equal-energy sums).
+ * functions and of illuminant D65; each entry is held against the published tables by a test).
  */
 final class Observer {
     /** How many bands. */
