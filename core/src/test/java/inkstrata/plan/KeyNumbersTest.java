@@ -18,8 +18,8 @@ class KeyNumbersTest {
     private static final Ink BLACK = ink("black", "#101010");
 
     /**
-     * Sand and rust have 100 mm of edges each. L* of a grey is 116 Y^(1/3) - 16 (CIE 15), with Y = ((v / 255 + 0.055) / 1.055)^2.4 (IEC 61966-2-1): of #525252 34.88, of #535353
-     * 35.30.
+     * Sand and rust have 100 mm of edges each. L* of a grey is 116 Y^(1/3) - 16 (CIE 15), with Y = ((v / 255 + 0.055) / 1.055)^2.4
+     * (IEC 61966-2-1): of #525252 34.88, of #535353 35.30.
      */
     @ParameterizedTest
     @CsvSource({"#525252, 60, true", "#535353, 60, false", "#525252, 51, true", "#525252, 49, false"})

@@ -6,13 +6,11 @@ import inkstrata.artwork.Area;
 import inkstrata.artwork.Artwork;
 import inkstrata.artwork.FillRule;
 import inkstrata.artwork.FlatShape;
-import inkstrata.artwork.Outline;
 import inkstrata.artwork.Source;
 import inkstrata.artwork.svg.Flags;
 import inkstrata.artwork.svg.ReadOptions;
 import inkstrata.artwork.svg.SvgReader;
 import inkstrata.colour.Rgb;
-import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import java.io.IOException;
 import java.io.InputStream;
@@ -110,27 +108,8 @@ class ClosedOnceTest {
         List<FlatShape> shapes = new ArrayList<>();
         stacks.forEach((colour, all) -> map.dissolve(StackSet.of(all.stream().mapToInt(Integer::intValue)))
                 .polygons()
-                .forEach(polygon -> shapes.add(
-                        FlatShape.opaque(new Area(outline(polygon), FillRule.NONZERO), colour, Source.UNKNOWN))));
+                .forEach(polygon -> shapes.add(FlatShape.opaque(
+                        new Area(RegionOutlines.of(Region.of(polygon)), FillRule.NONZERO), colour, Source.UNKNOWN))));
         return new Artwork(artwork.name(), artwork.frame(), shapes, List.of());
-    }
-
-    private static Outline outline(Region.Polygon polygon) {
-        Outline.Builder outline = Outline.builder();
-        ring(outline, polygon.shell());
-        polygon.holes().forEach(hole -> ring(outline, hole));
-        return outline.build();
-    }
-
-    private static void ring(Outline.Builder outline, Ring ring) {
-        for (int i = 0; i < ring.size(); i++) {
-            double x = Grid.millimetres(ring.x(i));
-            double y = Grid.millimetres(ring.y(i));
-            if (i == 0) {
-                outline.moveTo(x, y);
-            } else {
-                outline.lineTo(x, y);
-            }
-        }
     }
 }

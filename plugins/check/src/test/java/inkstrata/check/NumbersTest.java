@@ -35,11 +35,14 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource({"0.19, 30, true", "0.21, 30, false", "0.15, 1.1, true", "0.15, 0.9, false"})
     void linesBelow20HundredthsAndFrom1MmAreThin(double width, double length, boolean isThin) {
-        Separation drawn = new FlatDrawing(SIDE, SIDE)
+        assertThat(thin(line(length, width))).isEqualTo(isThin ? List.of("thin line") : List.of());
+    }
+
+    private static Separation line(double length, double width) {
+        return new FlatDrawing(SIDE, SIDE)
                 .fill(SAND, rectangle(5, 5, 20, 20))
                 .fill(SAND, rectangle(10, 40, length, width))
                 .knockedOut(SAND);
-        assertThat(thin(drawn)).isEqualTo(isThin ? List.of("thin line") : List.of());
     }
 
     @ParameterizedTest
@@ -58,11 +61,7 @@ class NumbersTest {
     @ParameterizedTest
     @CsvSource({"0.09, 20, true", "0.11, 20, false", "0.09, 5.2, true", "0.09, 4.8, false"})
     void linesBelow10HundredthsAndFrom5MmAreFine(double width, double length, boolean isFine) {
-        Separation drawn = new FlatDrawing(SIDE, SIDE)
-                .fill(SAND, rectangle(5, 5, 20, 20))
-                .fill(SAND, rectangle(10, 40, length, width))
-                .knockedOut(SAND);
-        assertThat(printable(drawn)).isEqualTo(isFine ? List.of("fine line") : List.of());
+        assertThat(printable(line(length, width))).isEqualTo(isFine ? List.of("fine line") : List.of());
     }
 
     @ParameterizedTest
