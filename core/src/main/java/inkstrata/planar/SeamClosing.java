@@ -50,16 +50,22 @@ final class SeamClosing {
             map = PlanarMapper.glued(flat, tiles, crew);
             found = SeamSearch.find(flat.drawing(), map, seam, ASKED * seam, deep.depth(), crew);
         }
-        List<Seam> seams = SeamReport.of(found, new SeamStacks(map.stacks(), deep.depth()));
-        if (found.stream().noneMatch(SeamStretch::closes)) {
-            return new Closed(plain, seams);
+        SeamStacks stacks = new SeamStacks(map.stacks(), deep.depth());
+        SeamReport report = new SeamReport();
+        report.add(SeamRuns.of(kept(found), stacks), stacks);
+        if (closing(found).isEmpty()) {
+            return new Closed(plain, report.seams());
         }
         Paints paints = new Paints(flat.drawing());
         SeamMarks marks = new SeamMarks();
-        double left = closing(found);
+        SeamPlaces places = new SeamPlaces();
+        double left = length(closing(found));
         double before = Double.POSITIVE_INFINITY;
         for (int round = 0; round < MOST_ROUNDS && left > 0 && left <= before / 2; round++) {
-            marks.add(found, map.edges(), new SeamStacks(map.stacks(), deep.depth()), paints);
+            stacks = new SeamStacks(map.stacks(), deep.depth());
+            List<List<SeamStretch>> runs = SeamRuns.of(closing(found), stacks);
+            report.add(places.notBefore(runs, stacks), stacks);
+            marks.add(runs, map.edges(), stacks, paints);
             FlatDrawing marked = marks.over(flat, crew);
             tiles = PlanarMapper.tiles(marked, deep, marks.meaning(), Optional.of(tiles), crew);
             map = PlanarMapper.glued(marked, tiles, crew);
@@ -67,18 +73,24 @@ final class SeamClosing {
             if (round + 1 < MOST_ROUNDS) {
                 found = SeamSearch.find(marked.drawing(), map, seam, seam, deep.depth(), crew);
                 before = left;
-                left = closing(found);
+                left = length(closing(found));
             }
         }
-        return new Closed(withoutMarks(Relabelling.cut(map, settings.depth(), paints), flat.segments()), seams);
+        return new Closed(
+                withoutMarks(Relabelling.cut(map, settings.depth(), paints), flat.segments()), report.seams());
     }
 
-    /** How long the stretches are that close, in grid steps. */
-    private static double closing(List<SeamStretch> found) {
-        return found.stream()
-                .filter(SeamStretch::closes)
-                .mapToDouble(SeamStretch::length)
-                .sum();
+    private static List<SeamStretch> closing(List<SeamStretch> found) {
+        return found.stream().filter(SeamStretch::closes).toList();
+    }
+
+    private static List<SeamStretch> kept(List<SeamStretch> found) {
+        return found.stream().filter(stretch -> !stretch.closes()).toList();
+    }
+
+    /** In grid steps. */
+    private static double length(List<SeamStretch> stretches) {
+        return stretches.stream().mapToDouble(SeamStretch::length).sum();
     }
 
     /** Ends of marks across strips follow nothing that was drawn. */

@@ -40,14 +40,14 @@ final class SeamMarks {
     }
 
     /**
-     * Adds marks for all stretches that close, kinds in the order of their stacks, which does not depend on who found them first.
+     * Adds marks along runs, kinds in the order of their stacks, which does not depend on who found them first.
      *
      * @param edges of the map in which they were found
      * @param stacks that they name
      */
-    void add(List<SeamStretch> stretches, EdgeTable edges, SeamStacks stacks, Paints paints) {
+    void add(List<List<SeamStretch>> runs, EdgeTable edges, SeamStacks stacks, Paints paints) {
         TreeMap<Kind, List<int[]>> added = new TreeMap<>();
-        for (List<SeamStretch> run : SeamRuns.of(stretches, stacks)) {
+        for (List<SeamStretch> run : runs) {
             SeamStretch any = run.get(0);
             Kind kind = new Kind(
                     packed(stacks.stack(any.strip()), paints),

@@ -6,29 +6,35 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** Tells what strips were found. */
+/** Tells what strips were found: one {@link Seam} for each pair of contours that run along each other, and what shows in and beside the strip. */
 final class SeamReport {
     /** A strip too wide to be closed is asked about only if it is longer than so many times its width: two shapes that merely pass each other are not. */
     private static final double LONG = 10;
 
-    private SeamReport() {}
+    private final Map<Pair, Sum> sums = new LinkedHashMap<>();
 
-    /** One for each pair of contours that run along each other, in the order of {@link Seam}. */
-    static List<Seam> of(List<SeamStretch> stretches, SeamStacks stacks) {
-        Map<Pair, Sum> sums = new LinkedHashMap<>();
-        for (SeamStretch stretch : stretches) {
-            sums.computeIfAbsent(Pair.of(stretch), p -> new Sum()).add(stretch);
+    /** Adds runs of stretches ({@link SeamRuns}), all of which close or none. */
+    void add(List<List<SeamStretch>> runs, SeamStacks stacks) {
+        for (List<SeamStretch> run : runs) {
+            for (SeamStretch stretch : run) {
+                sums.computeIfAbsent(Pair.of(stretch, stacks), p -> new Sum()).add(stretch);
+            }
         }
+    }
+
+    /** In the order of {@link Seam}. */
+    List<Seam> seams() {
         List<Seam> seams = new ArrayList<>();
         sums.forEach((pair, sum) -> {
             if (pair.closes || sum.length() >= LONG * sum.widest) {
                 Place place = new Place(
                         Grid.STEP_MM * (sum.at.x() + sum.at.toX()) / 2, Grid.STEP_MM * (sum.at.y() + sum.at.toY()) / 2);
                 seams.add(new Seam(
-                        stacks.picture(pair.strip),
-                        stacks.picture(pair.one),
-                        stacks.picture(pair.other),
+                        pair.shows,
+                        pair.one,
+                        pair.other,
                         sum.length() * Grid.STEP_MM,
                         sum.widest * Grid.STEP_MM,
                         place,
@@ -38,16 +44,22 @@ final class SeamReport {
         return seams.stream().sorted().toList();
     }
 
-    private record Pair(boolean closes, int strip, int contour, int facing, int one, int other) {
-        static Pair of(SeamStretch stretch) {
+    private record Pair(
+            boolean closes,
+            int contour,
+            int facing,
+            Optional<Paint> shows,
+            Optional<Paint> one,
+            Optional<Paint> other) {
+        static Pair of(SeamStretch stretch, SeamStacks stacks) {
             boolean isLower = stretch.isLower();
             return new Pair(
                     stretch.closes(),
-                    stretch.strip(),
                     isLower ? stretch.contour() : stretch.facing(),
                     isLower ? stretch.facing() : stretch.contour(),
-                    isLower ? stretch.one() : stretch.other(),
-                    isLower ? stretch.other() : stretch.one());
+                    stacks.picture(stretch.strip()),
+                    stacks.picture(isLower ? stretch.one() : stretch.other()),
+                    stacks.picture(isLower ? stretch.other() : stretch.one()));
         }
     }
 

@@ -10,23 +10,22 @@ final class SeamRuns {
     private SeamRuns() {}
 
     /**
-     * The runs of all stretches that close, each of one kind of strip.
+     * The runs of stretches that all close, or that are all too wide for that, each of one kind of strip.
      *
      * <p>At their ends they lose the stretches from which all ways lead to one vertex: there the other side has ended. Where nothing would be
      * left, and there is more than one such vertex, the other side is a row of points: all of the run stays.
      */
     static List<List<SeamStretch>> of(List<SeamStretch> stretches, SeamStacks stacks) {
-        List<SeamStretch> closing =
-                stretches.stream().filter(SeamStretch::closes).toList();
-        int n = closing.size();
+        int n = stretches.size();
         Map<End, Integer> starts = new HashMap<>();
         for (int i = 0; i < n; i++) {
-            starts.put(End.of(closing.get(i), closing.get(i).first(), stacks), i);
+            starts.put(End.of(stretches.get(i), stretches.get(i).first(), stacks), i);
         }
         int[] next = new int[n];
         boolean[] follows = new boolean[n];
         for (int i = 0; i < n; i++) {
-            next[i] = starts.getOrDefault(End.of(closing.get(i), closing.get(i).last(), stacks), -1);
+            next[i] = starts.getOrDefault(
+                    End.of(stretches.get(i), stretches.get(i).last(), stacks), -1);
             if (next[i] >= 0 && follows[next[i]]) {
                 next[i] = -1;
             } else if (next[i] >= 0) {
@@ -37,12 +36,12 @@ final class SeamRuns {
         List<List<SeamStretch>> runs = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             if (!follows[i]) {
-                add(i, closing, next, done, runs);
+                add(i, stretches, next, done, runs);
             }
         }
         for (int i = 0; i < n; i++) {
             if (!done[i]) {
-                add(i, closing, next, done, runs);
+                add(i, stretches, next, done, runs);
             }
         }
         return runs;
@@ -56,12 +55,12 @@ final class SeamRuns {
     }
 
     private static void add(
-            int start, List<SeamStretch> closing, int[] next, boolean[] done, List<List<SeamStretch>> runs) {
+            int start, List<SeamStretch> stretches, int[] next, boolean[] done, List<List<SeamStretch>> runs) {
         List<SeamStretch> run = new ArrayList<>();
         int i = start;
         while (i >= 0 && !done[i]) {
             done[i] = true;
-            run.add(closing.get(i));
+            run.add(stretches.get(i));
             i = next[i];
         }
         boolean isClosed = i == start;

@@ -58,15 +58,20 @@ final class SeamSearch {
         }
         double[] lengths = new double[run.length];
         double[] widths = new double[run.length];
+        double[] fans = new double[run.length];
         for (int i = 0; i < run.length; i++) {
             int root = root(run, i);
             lengths[root] += all.get(i).length();
-            widths[root] = Math.max(widths[root], all.get(i).widest());
+            double[] widest = all.get(i).isFan() ? fans : widths;
+            widest[root] = Math.max(widest[root], all.get(i).widest());
         }
         List<SeamStretch> kept = new ArrayList<>();
         for (int i = 0; i < run.length; i++) {
             int root = root(run, i);
-            if (isSeam(all.get(i).closes(), lengths[root], widths[root], seam, reach)) {
+            // Ways beyond the end of the other side are slanted, and say how wide the strip is only where there are no
+            // others.
+            double width = widths[root] > 0 ? widths[root] : fans[root];
+            if (isSeam(all.get(i).closes(), lengths[root], width, seam, reach)) {
                 kept.add(all.get(i));
             }
         }

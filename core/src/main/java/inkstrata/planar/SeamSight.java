@@ -362,9 +362,29 @@ final class SeamSight {
                 first,
                 last,
                 to - from,
-                Math.max(middles, Math.max(first.length(), last.length())),
+                widest(k, from, to, middles),
                 closes,
                 sides.isKnown(beyond, strip) && sides.isKnown(far[k], strip)));
+    }
+
+    /**
+     * The longest way of a stretch, and of those beyond the foot of the other edge's end, which are slanted and say nothing of how wide the strip
+     * is, only where there are no others.
+     */
+    private double widest(int k, double from, double to, double middles) {
+        double one = foot(a1[k], h1[k], k);
+        double other = foot(a2[k], h2[k], k);
+        double first = Math.max(from, Math.min(one, other));
+        double last = Math.min(to, Math.max(one, other));
+        return last - first >= SAME
+                ? Math.max(distance(k, first), distance(k, last))
+                : Math.max(middles, Math.max(distance(k, from), distance(k, to)));
+    }
+
+    /** From where on the edge at hand the way square to another edge leads to an end of that. */
+    private double foot(double a, double h, int k) {
+        double da = a2[k] - a1[k];
+        return Math.abs(da) < SAME / 2 ? a : a + h * (h2[k] - h1[k]) / da;
     }
 
     private double distance(int k, double t) {

@@ -1,6 +1,7 @@
 package inkstrata.planar;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import inkstrata.artwork.Area;
 import inkstrata.artwork.Artwork;
@@ -11,6 +12,7 @@ import inkstrata.artwork.svg.Flags;
 import inkstrata.artwork.svg.ReadOptions;
 import inkstrata.artwork.svg.SvgReader;
 import inkstrata.colour.Rgb;
+import inkstrata.measure.Grid;
 import inkstrata.measure.Place;
 import java.io.IOException;
 import java.io.InputStream;
@@ -77,13 +79,32 @@ class ClosedOnceTest {
     /** Along the top of tg lies a strip of yellow 0.0175 mm high: closed in green, and then, above the red field, in red. */
     @Test
     void whatClosingMadeAStripIsClosedToo() throws IOException {
+        PlanarMap map = togo();
+        assertThat(shows(map, new Place(10, 0.009))).isEqualTo(shows(map, new Place(10, 1)));
+        assertThat(shows(map, new Place(50, 0.009))).isEqualTo(shows(map, new Place(50, 1)));
+        assertThat(shows(map, new Place(50, 1))).isNotEqualTo(shows(map, new Place(10, 1)));
+    }
+
+    private static PlanarMap togo() throws IOException {
         try (InputStream in = Flags.open("4x3/tg.svg")) {
-            PlanarMap map = map(SvgReader.read(
+            return map(SvgReader.read(
                     "tg.svg", in, new ReadOptions(OptionalDouble.of(60), OptionalDouble.empty(), false)));
-            assertThat(shows(map, new Place(10, 0.009))).isEqualTo(shows(map, new Place(10, 1)));
-            assertThat(shows(map, new Place(50, 0.009))).isEqualTo(shows(map, new Place(50, 1)));
-            assertThat(shows(map, new Place(50, 1))).isNotEqualTo(shows(map, new Place(10, 1)));
         }
+    }
+
+    /** What is said of tg: the strip of yellow along the top, and that of green above the red field, which closing the first one made. */
+    @Test
+    void whatClosingMadeAStripIsTold() throws IOException {
+        PlanarMap map = togo();
+        double scale = 60 / 640.0 * 0.9375;
+        List<Seam> closed = closed(map);
+        assertThat(closed).hasSize(2);
+        assertThat(closed.get(0).lengthMm()).isCloseTo(60, within(1e-9));
+        assertThat(closed.get(0).widestMm()).isCloseTo(0.2 * scale, within(Grid.STEP_MM));
+        // In the drawing the red field ends at x = 306.5 and begins at y = 0.3; a strip is followed beyond the end of
+        // its shorter side, by its width.
+        assertThat(closed.get(1).lengthMm()).isBetween(306.5 * scale - Grid.STEP_MM, 306.8 * scale + Grid.STEP_MM);
+        assertThat(closed.get(1).widestMm()).isCloseTo(0.3 * scale, within(Grid.STEP_MM));
     }
 
     private static List<Integer> shows(PlanarMap map, Place place) {

@@ -53,6 +53,36 @@ class SeamClosingTest {
                 .isEmpty();
     }
 
+    /** The longer side goes on beyond the end of the shorter one, and from there the way to that is slanted; so it is along the picture's edge. */
+    @Test
+    void stripsAreAsWideAsTheyAreWhereOneSideEnds() {
+        for (double gap : new double[] {0.02, 0.08}) {
+            for (FlatShape[] sides : List.of(
+                    new FlatShape[] {brick(5, 10, 10, RED), polygon(YELLOW, 15 + gap, 12, 25, 12, 25, 20, 15 + gap, 20)
+                    },
+                    new FlatShape[] {polygon(YELLOW, 15 + gap, 12, 25, 12, 25, 20, 15 + gap, 20), brick(5, 10, 10, RED)
+                    },
+                    new FlatShape[] {polygon(RED, gap, 10, 20, 10, 20, 18, gap, 18)})) {
+                PlanarMap map = closed(sides);
+                assertThat(map.seams()).singleElement().satisfies(seam -> {
+                    assertThat(seam.closed()).isEqualTo(gap < SEAM);
+                    assertThat(seam.lengthMm()).isBetween(8 - 1e-3, 8 + 2 * gap + 1e-3);
+                    assertThat(seam.widestMm()).isCloseTo(gap, within(1e-6));
+                });
+            }
+        }
+    }
+
+    /** 0.04 mm wide and 0.3 mm long: no wedge, though ways from the longer side to the ends of the shorter one are longer than a seam. */
+    @Test
+    void aShortStripBesideALongerSideIsClosed() {
+        PlanarMap map = closed(polygon(RED, 0.04, 10, 20, 10, 20, 10.3, 0.04, 10.3));
+        assertThat(area(map, RED)).isCloseTo(20 * 0.3, within(0.04 * 0.04));
+        assertThat(map.seams())
+                .singleElement()
+                .satisfies(seam -> assertThat(seam.closed()).isTrue());
+    }
+
     /** A gap that opens from 0 to 0.2 mm over 20 mm is closed for the first 5 mm: 0.05 x 5 / 2 mm². */
     @Test
     void aWedgeIsClosedUpToWhereItIsAsWideAsTheSeam() {
